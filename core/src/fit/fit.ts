@@ -1,0 +1,61 @@
+import type { RefusalReason } from "../engine/contact/problem.ts";
+import type { Side, Station } from "../terms/places.ts";
+
+/** Tree against back at one station and side. Positive misfit: the tree is steeper (tight at the tip). */
+export interface SectionFit {
+  readonly station: Station;
+  readonly side: Side;
+  readonly treeFaceRad: number;
+  readonly backFaceRad: number;
+  readonly misfitRad: number;
+}
+
+export interface ThirdFit {
+  readonly third: "front" | "middle" | "rear";
+  readonly side: Side;
+  readonly meanKPa: number;
+  readonly maxKPa: number;
+  readonly areaCm2: number;
+  /** Part of the vertical load. */
+  readonly share: number;
+}
+
+/** How one tree rests on one back under one load. */
+export interface Rest {
+  readonly ok: true;
+  readonly thirds: readonly ThirdFit[];
+  readonly headUpRad: number;
+  readonly rollRad: number;
+  readonly heaveMm: number;
+  /** Height of the crown over the midline at the front station; only differences between settings are used. */
+  readonly crownOverBackMm: number;
+  readonly frontRiseMm: number;
+  readonly rearRiseMm: number;
+  /** Lift of the free end that a hand could make: two-ended gap at rest without load, mm. */
+  readonly rockMm: number;
+  readonly centreXMm: number;
+  readonly smallestEigenvalue: number;
+  readonly unbalancedXN: number;
+  readonly field: PressureField;
+}
+
+/** The pressures as a map: nx by nv cells a side, near side first, for drawing. */
+export interface PressureField {
+  readonly nx: number;
+  readonly nv: number;
+  readonly xMm: Float64Array;
+  readonly yMm: Float64Array;
+  readonly kPa: Float64Array;
+}
+
+export interface NoRest {
+  readonly ok: false;
+  readonly why: RefusalReason;
+}
+
+/** One setting on one horse: sections always, the rest where the readings allow it. */
+export interface Fit {
+  readonly changeMm: number;
+  readonly sections: readonly SectionFit[];
+  readonly rest: Rest | NoRest | undefined;
+}

@@ -1,0 +1,36 @@
+import type { Tree } from "../shape/model.ts";
+
+export const WAYS = ["as-found", "exchange", "press"] as const;
+export type Way = (typeof WAYS)[number];
+
+/** One thing the head can become. Change is of the spread inside the tips against today; opening is positive. */
+export interface Setting {
+  readonly id: string;
+  readonly way: Way;
+  readonly changeMm: number;
+  readonly spreadMm: number;
+  /** Index into the plates at hand, for the way `exchange`. */
+  readonly plate: number | undefined;
+  /** Why it is not allowed though it could be imagined; empty when it is allowed by what the material and history take. */
+  readonly shutBy: readonly string[];
+}
+
+/** What the turn of the halves needs besides the tree: drawn, since no frame is solved yet. */
+export interface TurnBelief {
+  /** Hinge's height over the tips as part of the crown's height, 0.68 to 1.0. */
+  readonly hingePart: number;
+  /** Part of the turn that the rear keeps, 0.08 to 0.27. */
+  readonly rearPart: number;
+  /** How the turn fades, 1 to 1.5. */
+  readonly fade: number;
+}
+
+/** The whole tree a setting makes. */
+export type TreeAtSetting = (tree: Tree, changeMm: number, turn: TurnBelief) => Tree;
+
+/** What follows from a setting besides the pose: read off the tree it makes, against today. */
+export interface Follows {
+  readonly channelMm: { readonly front: number | undefined; readonly mid: number | undefined; readonly rear: number | undefined };
+  readonly tipOutMm: number;
+  readonly halfTurnRad: number;
+}

@@ -1,0 +1,47 @@
+import { z } from "zod";
+import { ABSENT, SAID, SEEN, SIGN } from "../terms/knowing.ts";
+import { INSTRUMENTS, type Instrument } from "../terms/instruments.ts";
+import type { Measured, QuantityKind } from "./reading.ts";
+import { takeReading } from "./take-reading.ts";
+
+/** What a field may hold: kind, the allowed range in the canonical unit shown to people (mm, degrees, kg, N), its usual instrument. */
+export interface Field {
+  readonly kind: QuantityKind;
+  /** Lowest allowed value, in mm, degrees, kg, N, count, minutes, years or weeks. */
+  readonly lo: number;
+  readonly hi: number;
+  readonly by: Instrument;
+  readonly about: string;
+}
+
+const typedValue = z.union([z.number(), z.string()]);
+
+/**
+ * A measured field of the case file: a number in the usual unit, text with a unit ("4 1/4 in"),
+ * an object with repeats, instrument or uncertainty, or the word for why it is missing.
+ */
+export function measured(field: Field) {
+  return z
+    .union([
+      typedValue,
+      z.strictObject({
+        read: z.union([typedValue, z.array(typedValue).min(1).max(20)]),
+        by: z.enum(INSTRUMENTS).optional(),
+        uncertainty: typedValue.optional(),
+      }),
+    ])
+    .default("not-looked")
+    .transform((typed, context): Measured => takeReading(typed, field, context))
+    .meta({ description: field.about, quantity: field.kind, lo: field.lo, hi: field.hi, instrument: field.by });
+}
+
+/** A question put to a person. */
+export const said = (about: string) => z.enum(SAID).default("not-asked").meta({ description: about });
+/** A part looked at by eye and hand. */
+export const seen = (about: string) => z.enum(SEEN).default("not-looked").meta({ description: about });
+/** A sign looked for. */
+export const sign = (about: string) => z.enum(SIGN).default("not-looked").meta({ description: about });
+/** Free words. */
+export const words = (about: string, longest = 400) => z.string().max(longest).default("").meta({ description: about });
+
+export const absentWord = z.enum(ABSENT);

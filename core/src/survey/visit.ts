@@ -1,0 +1,44 @@
+import { z } from "zod";
+import { measured, said, words } from "./typed.ts";
+
+const mayDo = z.enum(["qualified", "trainee", "no", "unknown"]).default("unknown");
+
+export const practiceSchema = z
+  .strictObject({
+    name: words("name of the practice", 120),
+    address: words("address", 200),
+    telephone: words("telephone", 40),
+    mail: words("mail address", 120),
+  })
+  .meta({ description: "the practice whose name stands on the paper" });
+
+export const visitSchema = z
+  .strictObject({
+    date: z.iso.date().meta({ description: "day of the visit, yyyy-mm-dd" }),
+    place: words("yard", 120),
+    groundSlope: measured({ kind: "angle", lo: -10, hi: 10, by: "level", about: "ground's slope along the horse, head end higher is positive" }),
+    diseaseInYard: said("contagious disease in the yard"),
+  })
+  .meta({ description: "when and where" });
+
+export const workerSchema = z
+  .strictObject({
+    name: words("who would do the work", 120),
+    assess: mayDo.meta({ description: "may judge a fit" }),
+    exchange: mayDo.meta({ description: "may exchange plates or inserts" }),
+    press: mayDo.meta({ description: "may alter a head at a press" }),
+    strip: mayDo.meta({ description: "may strip a saddle to its tree" }),
+    countersigned: said("a trainee's work is countersigned at the bench, before and after"),
+  })
+  .meta({ description: "the person who would do the work and what that person may do" });
+
+export const riderSchema = z
+  .strictObject({
+    name: words("rider", 120),
+    massDressed: measured({ kind: "mass", lo: 15, hi: 180, by: "scale", about: "rider, dressed to ride" }),
+    tackMass: measured({ kind: "mass", lo: 1, hi: 30, by: "scale", about: "saddle, girth, stirrups, pads" }),
+    stirrupHolesNear: measured({ kind: "count", lo: 0, hi: 30, by: "count", about: "stirrup hole really ridden, near side" }),
+    stirrupHolesOff: measured({ kind: "count", lo: 0, hi: 30, by: "count", about: "stirrup hole really ridden, off side" }),
+    seatTooSmall: said("seat too small for the rider"),
+  })
+  .meta({ description: "the rider and what sits on the horse" });

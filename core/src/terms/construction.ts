@@ -1,0 +1,46 @@
+/** How a head is built, by properties; what can be done follows from them, never from a class name. */
+export const ARCH = ["wood", "polymer", "composite", "unknown"] as const;
+export const METAL = ["none", "bar", "plates", "springs", "unknown"] as const;
+export const EXCHANGE = ["none", "plate", "insert", "unknown"] as const;
+export const MOVED_BY = ["exchange", "press", "heat", "nothing", "unknown"] as const;
+
+/** Forms that always go to the maker, whatever their stuff. */
+export const SPECIAL_FORM = ["none", "side-saddle", "half-tree", "hinge", "screw-head", "military-arch", "unknown"] as const;
+
+/** How it was told, surest first. */
+export const TOLD_BY = [
+  "seen-bare",
+  "makers-letter",
+  "radiograph",
+  "seen-through-access",
+  "magnet",
+  "tap",
+  "point-pocket",
+  "owners-word",
+  "not-told",
+] as const;
+
+export type Arch = (typeof ARCH)[number];
+export type Metal = (typeof METAL)[number];
+export type Exchange = (typeof EXCHANGE)[number];
+export type MovedBy = (typeof MOVED_BY)[number];
+export type SpecialForm = (typeof SPECIAL_FORM)[number];
+export type ToldBy = (typeof TOLD_BY)[number];
+
+/** Parts of a saddle that are looked at one by one. */
+export const PARTS = [
+  "head",
+  "rails",
+  "cantle",
+  "bars",
+  "webs",
+  "girth-straps",
+  "rivets",
+  "layers",
+  "plates",
+  "panel-fixing",
+] as const;
+export type Part = (typeof PARTS)[number];
+
+/** Parts that carry the rider: doubt there keeps the saddle from being ridden. */
+export const RIDER_PARTS = ["head", "rails", "cantle", "bars", "webs", "girth-straps"] as const;
