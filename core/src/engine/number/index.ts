@@ -1,0 +1,12 @@
+export const PI = 3.141592653589793;
+export const sin = Math.sin;
+export const cos = Math.cos;
+export const tan = Math.tan;
+export const asin = Math.asin;
+export const acos = Math.acos;
+export const atan = Math.atan;
+export const atan2 = Math.atan2;
+export const exp = Math.exp;
+export const log = Math.log;
+export const pow = Math.pow;
+export const hypot = (a: number, b: number): number => Math.sqrt(a * a + b * b);
