@@ -1,8 +1,8 @@
 import type { Act, HorseAnswer, Outcome, SaddleAnswer, WorkAnswer } from "../terms/answers.ts";
 import type { Setting } from "../reach/setting.ts";
+import type { Provenance } from "../terms/provenance.ts";
 
-/** Where a rule or figure comes from. */
-export type Provenance = "published" | "from memory" | "common practice, no source" | "assumption" | "derived";
+export type { Provenance };
 
 /** One limit. `inside` and `outside` in `unit`; a value beyond either end of `outside` is outside. */
 export interface LimitRule {

@@ -1,5 +1,3 @@
-import type { Tree } from "../shape/model.ts";
-
 export const WAYS = ["as-found", "exchange", "press"] as const;
 export type Way = (typeof WAYS)[number];
 
@@ -11,6 +9,10 @@ export interface Setting {
   readonly spreadMm: number;
   /** Index into the plates at hand, for the way `exchange`. */
   readonly plate: number | undefined;
+  /** Half-angle of the new head less today's, where it was read (a plate); undefined: it follows from the change. */
+  readonly halfTurnRad: number | undefined;
+  /** More than a tree takes inside its saddle: only stripped. */
+  readonly needsBare: boolean;
   /** Why it is not allowed though it could be imagined; empty when it is allowed by what the material and history take. */
   readonly shutBy: readonly string[];
 }
@@ -24,9 +26,6 @@ export interface TurnBelief {
   /** How the turn fades, 1 to 1.5. */
   readonly fade: number;
 }
-
-/** The whole tree a setting makes. */
-export type TreeAtSetting = (tree: Tree, changeMm: number, turn: TurnBelief) => Tree;
 
 /** What follows from a setting besides the pose: read off the tree it makes, against today. */
 export interface Follows {

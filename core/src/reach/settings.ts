@@ -1,0 +1,79 @@
+import { isRead } from "../survey/reading.ts";
+import type { Plate, Survey } from "../survey/case.ts";
+import { headKind } from "./build.ts";
+import { capsPassed, needsBare, PRESS_CAPS } from "./caps.ts";
+import { pressHistory } from "./history.ts";
+import { sameMounting } from "./mounting.ts";
+import type { Setting } from "./setting.ts";
+
+/** Step of the settings of a press, mm at the tips; finer than any hand reads (assumption). */
+const PRESS_STEP_MM = 1;
+
+/**
+ * Everything this head can become, today's setting first. Settings that caps or mounting forbid are listed with
+ * what shuts them, so that an answer can say "it would fit, but". `spreadMm` is inside the tips today.
+ */
+export function settingsOf(survey: Survey, spreadMm: number): readonly Setting[] {
+  const found: Setting = setting("as-found", 0, spreadMm, {});
+  switch (headKind(survey.saddle.build)) {
+    case "laminated-with-plates":
+      return [found, ...pressSettings(survey, spreadMm)];
+    case "plate-exchanged":
+      return [found, ...survey.platesAtHand.flatMap((plate, index) => plateSetting(survey, plate, index, spreadMm))];
+    default:
+      return [found];
+  }
+}
+
+/** The changes at which a head that nobody may move here is still tried, to tell whether any head would serve. */
+export function imaginedChangesMm(): readonly number[] {
+  const changes: number[] = [];
+  for (let mm = -PRESS_CAPS.total.limit; mm <= PRESS_CAPS.total.limit; mm += PRESS_STEP_MM) changes.push(mm);
+  return changes;
+}
+
+function setting(way: Setting["way"], changeMm: number, spreadMm: number, more: Partial<Setting>): Setting {
+  return {
+    id: `${way} ${changeMm >= 0 ? "+" : ""}${changeMm} mm`,
+    way,
+    changeMm,
+    spreadMm: spreadMm + changeMm,
+    plate: undefined,
+    halfTurnRad: undefined,
+    needsBare: false,
+    shutBy: [],
+    ...more,
+  };
+}
+
+function pressSettings(survey: Survey, spreadMm: number): readonly Setting[] {
+  const history = pressHistory(survey.saddle);
+  return imaginedChangesMm()
+    .filter((changeMm) => changeMm !== 0)
+    .map((changeMm) =>
+      setting("press", changeMm, spreadMm, {
+        needsBare: needsBare(changeMm),
+        shutBy: capsPassed(changeMm, history),
+      }),
+    );
+}
+
+function plateSetting(survey: Survey, plate: Plate, index: number, spreadMm: number): readonly Setting[] {
+  if (!isRead(plate.spreadTips)) return [];
+  const match = sameMounting(survey.saddle.mounting, plate.mounting);
+  const angles = [survey.saddle.head.halfAngleNear, survey.saddle.head.halfAngleOff].filter(isRead);
+  const halfAngle = angles.reduce((sum, angle) => sum + angle.value, 0) / angles.length;
+  const shutBy = [
+    ...(match === "same" ? [] : [match === "differs" ? "mounting-differs" : "mounting-not-read"]),
+    ...(plate.sound === "sound" ? [] : ["plate-not-seen-sound"]),
+  ];
+  const changeMm = plate.spreadTips.value - spreadMm;
+  return [
+    setting("exchange", changeMm, spreadMm, {
+      id: `plate ${index + 1}`,
+      plate: index,
+      halfTurnRad: isRead(plate.halfAngle) && angles.length === 2 ? plate.halfAngle.value - halfAngle : undefined,
+      shutBy,
+    }),
+  ];
+}

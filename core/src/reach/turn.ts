@@ -1,0 +1,80 @@
+import { atan, cos, pow, sin, tan } from "../engine/number/index.ts";
+import type { Along, Half, Tree } from "../shape/model.ts";
+import type { TurnBelief } from "./setting.ts";
+
+/** What a new head does to the two halves: the spread it adds inside the tips, and the turn of each half if it was read (a plate). */
+export interface HeadMove {
+  readonly changeMm: number;
+  /** Half-angle of the new head less today's; undefined: it follows from the change (a press). */
+  readonly halfTurnRad: number | undefined;
+}
+
+/**
+ * Turn of each half for a change of spread, when the head only opens about its hinge.
+ * Settled rule of the whole tree: atan(half the change / D), D from hinge to tips.
+ */
+export function halfTurnRad(changeMm: number, hingeToTipsMm: number): number {
+  return atan(changeMm / 2 / hingeToTipsMm);
+}
+
+/** How much of the front's turn is left at x: r + (1 - r)(1 - xi)^n (assumption until a frame is solved). */
+export function turnLeft(xMm: number, lengthMm: number, turn: TurnBelief): number {
+  const xi = Math.min(1, Math.max(0, xMm / lengthMm));
+  return turn.rearPart + (1 - turn.rearPart) * pow(1 - xi, turn.fade);
+}
+
+/**
+ * The whole tree that a moved head makes. Each section of each half turns about the line of the hinges; the turn
+ * fades toward the rear, and what a plate spreads without turning fades with it. The rail's shift is then quadratic
+ * plus sag times the turn, since a sagging rail lies further from the hinge. mm, rad.
+ */
+export function treeAt(tree: Tree, move: HeadMove, turn: TurnBelief): Tree {
+  const hingeToTipsMm = turn.hingePart * tree.head.depthMm;
+  const hingeMm = tree.tipHeightMm + hingeToTipsMm;
+  const frontTurn = move.halfTurnRad ?? halfTurnRad(move.changeMm, hingeToTipsMm);
+  const apartMm = move.changeMm / 2 - hingeToTipsMm * tan(frontTurn);
+  const left = (x: number) => turnLeft(x, tree.lengthMm, turn);
+  const turnHalf = (half: Half) =>
+    moved(half, hingeMm, (x) => frontTurn * left(x), (x) => apartMm * left(x));
+  const tipDropMm = hingeToTipsMm * (1 - cos(frontTurn)) - (tree.head.spreadMm / 2) * sin(frontTurn);
+  const halves = { near: turnHalf(tree.halves.near), off: turnHalf(tree.halves.off) };
+  return {
+    ...tree,
+    halves,
+    head: {
+      ...tree.head,
+      spreadMm: tree.head.spreadMm + move.changeMm,
+      depthMm: tree.head.depthMm + tipDropMm,
+      halfAngleRad: {
+        near: tree.head.halfAngleRad.near + frontTurn,
+        off: tree.head.halfAngleRad.off + frontTurn,
+      },
+    },
+    tipHeightMm: tree.tipHeightMm - tipDropMm,
+    channelMm: channelAfter(tree, halves),
+  };
+}
+
+function moved(half: Half, hingeMm: number, turnRad: Along, apartMm: Along): Half {
+  const middle = (x: number) => half.innerEdgeMm(x) + (half.widthMm(x) / 2) * cos(half.faceAngleRad(x));
+  const faceAngleRad = (x: number) => half.faceAngleRad(x) - turnRad(x);
+  const middleAfter = (x: number) =>
+    apartMm(x) + middle(x) * cos(turnRad(x)) - (half.heightMm(x) - hingeMm) * sin(turnRad(x));
+  return {
+    ...half,
+    faceAngleRad,
+    innerEdgeMm: (x) => middleAfter(x) - (half.widthMm(x) / 2) * cos(faceAngleRad(x)),
+    heightMm: (x) => hingeMm + middle(x) * sin(turnRad(x)) + (half.heightMm(x) - hingeMm) * cos(turnRad(x)),
+  };
+}
+
+function channelAfter(tree: Tree, halves: Tree["halves"]): Tree["channelMm"] {
+  const at = (station: "front" | "mid" | "rear") => {
+    const today = tree.channelMm[station];
+    if (today === undefined) return undefined;
+    const x = tree.stationsMm[station];
+    const widened = (side: "near" | "off") => halves[side].innerEdgeMm(x) - tree.halves[side].innerEdgeMm(x);
+    return today + widened("near") + widened("off");
+  };
+  return { front: at("front"), mid: at("mid"), rear: at("rear") };
+}
