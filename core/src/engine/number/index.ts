@@ -1,12 +1,15 @@
+/*
+ * The functions of Math that JavaScript engines answer differently in the last bit, built here from exact
+ * operations: the same arguments give the same bits everywhere. Angles in radians. Domains and error
+ * bounds stand in each file; the table that checks them in evidence/number.
+ */
+export { acos, asin } from "./arcsine.ts";
+export { atan, atan2 } from "./arctangent.ts";
+export { exp, log } from "./exponential.ts";
+export { hypot } from "./hypotenuse.ts";
+export { pow } from "./power.ts";
+export { cos, sin } from "./sine.ts";
+export { tan } from "./tangent.ts";
+
+/** The nearest number to pi. */
 export const PI = 3.141592653589793;
-export const sin = Math.sin;
-export const cos = Math.cos;
-export const tan = Math.tan;
-export const asin = Math.asin;
-export const acos = Math.acos;
-export const atan = Math.atan;
-export const atan2 = Math.atan2;
-export const exp = Math.exp;
-export const log = Math.log;
-export const pow = Math.pow;
-export const hypot = (a: number, b: number): number => Math.sqrt(a * a + b * b);

@@ -1,0 +1,74 @@
+/*
+ * Tangent, radians, for |x| <= ANGLE_LIMIT (1.6e6), NaN beyond. Within 1 ulp.
+ * Published: fdlibm k_tan.c (minimax polynomial on -0.67434 to 0.67434).
+ *
+ * Copyright (C) 1993 by Sun Microsystems, Inc. All rights reserved.
+ * Developed at SunPro, a Sun Microsystems, Inc. business.
+ * Permission to use, copy, modify, and distribute this software is freely granted, provided that this
+ * notice is preserved.
+ */
+import { head } from "./binary.ts";
+import { ANGLE_LIMIT, quarterTurns, TINY_ANGLE } from "./quarter-turns.ts";
+
+const T0 = 3.33333333333334091986e-1;
+const T1 = 1.33333333333201242699e-1;
+const T2 = 5.39682539762260521377e-2;
+const T3 = 2.18694882948595424599e-2;
+const T4 = 8.86323982359930005737e-3;
+const T5 = 3.59207910759131235356e-3;
+const T6 = 1.45620945432529025516e-3;
+const T7 = 5.88041240820264096874e-4;
+const T8 = 2.46463134818469906812e-4;
+const T9 = 7.817944429395570923e-5;
+const T10 = 7.14072491382608190305e-5;
+const T11 = -1.85586374855275456654e-5;
+const T12 = 2.59073051863633712884e-5;
+
+const QUARTER_PI = 7.85398163397448278999e-1;
+const QUARTER_PI_TAIL = 3.06161699786838301793e-17;
+/** Above this the tangent is taken from its distance to pi/4. */
+const STEEP = 0.67434;
+const REST = new Float64Array(2);
+
+/** tan(x + tail) - x, for |x| <= 0.67434. */
+function overX(x: number, tail: number): number {
+  const z = x * x;
+  const w = z * z;
+  const odd = T1 + w * (T3 + w * (T5 + w * (T7 + w * (T9 + w * T11))));
+  const even = z * (T2 + w * (T4 + w * (T6 + w * (T8 + w * (T10 + w * T12)))));
+  const cube = z * x;
+  return tail + z * (cube * (odd + even) + tail) + T0 * cube;
+}
+
+/** -1 / (x + over), rounded about once. */
+function minusReciprocal(x: number, over: number): number {
+  const w = x + over;
+  const wHead = head(w);
+  const wTail = over - (wHead - x);
+  const a = -1 / w;
+  const aHead = head(a);
+  return aHead + a * (1 + aHead * wHead + aHead * wTail);
+}
+
+/** Tangent of x + tail (|x| <= pi/4), or a quarter turn further: its negative reciprocal. */
+function tangentAfter(odd: boolean, x: number, tail: number): number {
+  if (Math.abs(x) < STEEP) {
+    const over = overX(x, tail);
+    return odd ? minusReciprocal(x, over) : x + over;
+  }
+  const side = x < 0 ? -1 : 1;
+  const short = QUARTER_PI - side * x + (QUARTER_PI_TAIL - side * tail);
+  const over = overX(short, 0);
+  const w = short + over;
+  const v = odd ? -1 : 1;
+  return side * (v - 2 * (short - ((w * w) / (w + v) - over)));
+}
+
+/** Tangent of x radians. */
+export function tan(x: number): number {
+  const size = Math.abs(x);
+  if (size <= QUARTER_PI) return size < TINY_ANGLE ? x : tangentAfter(false, x, 0);
+  if (!(size <= ANGLE_LIMIT)) return NaN;
+  const turns = quarterTurns(x, REST);
+  return tangentAfter((turns & 1) === 1, REST[0]!, REST[1]!);
+}
