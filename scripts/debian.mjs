@@ -1,0 +1,54 @@
+// What the checks need from the machine: a browser and a PDF rasteriser, from Debian's packages.
+import { spawnSync } from "node:child_process";
+import { accessSync, constants } from "node:fs";
+import { delimiter, join } from "node:path";
+
+/** Program, the Debian package it comes in, and what cannot be checked without it. */
+const needs = [
+  {
+    program: "chromium",
+    package: "chromium",
+    without: "the page in a real browser, and core's figures in one",
+  },
+  { program: "pdftoppm", package: "poppler-utils", without: "the printed sheets, measured on their raster" },
+];
+/** Text outside our own embedded fonts would be empty boxes without any system font. */
+const alongside = ["fonts-liberation"];
+
+function isOnPath(program) {
+  return (process.env.PATH ?? "").split(delimiter).some((folder) => {
+    try {
+      accessSync(join(folder, program), constants.X_OK);
+      return true;
+    } catch {
+      return false;
+    }
+  });
+}
+
+function apt(args) {
+  return spawnSync("apt-get", ["-o", "DPkg::Lock::Timeout=600", ...args], {
+    stdio: ["ignore", "ignore", "inherit"],
+    env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" },
+  }).status;
+}
+
+function missing() {
+  return needs.filter((need) => !isOnPath(need.program));
+}
+
+export function missingPrograms() {
+  return missing().map((need) => need.program);
+}
+
+/** Installs what is missing where it may; returns a line for each thing that must be left out. */
+export function takeFromDebian() {
+  const wanted = missing();
+  if (wanted.length > 0 && isOnPath("apt-get") && process.getuid?.() === 0) {
+    const packages = wanted.map((need) => need.package);
+    console.log(`Installing ${packages.join(" and ")} from Debian's packages ...`);
+    if (apt(["update", "-qq"]) === 0)
+      apt(["install", "-qq", "-y", "--no-install-recommends", ...packages, ...alongside]);
+  }
+  return missing().map((need) => `Left out, since ${need.program} is not on this machine: ${need.without}.`);
+}
