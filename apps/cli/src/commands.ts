@@ -1,0 +1,5 @@
+import type { Command } from "./command.ts";
+import { schema } from "./commands/schema.ts";
+
+/** In the order of the work. */
+export const commands: readonly Command[] = [schema];

@@ -1,0 +1,34 @@
+import { createInterface } from "node:readline";
+
+/** Where a command speaks and listens. */
+export interface Desk {
+  /** A line of the answer. */
+  say(line?: string): void;
+  /** A line that is not part of the answer: progress, warnings, errors. */
+  tell(line: string): void;
+  /** Next line that the person types; undefined when there will be none. */
+  ask(prompt: string): Promise<string | undefined>;
+  close(): void;
+}
+
+/** The terminal, or whatever stands in its place. A reader that goes away (`| head`) ends the command quietly. */
+export function terminal(): Desk {
+  process.stdout.on("error", (error: NodeJS.ErrnoException) => process.exit(error.code === "EPIPE" ? 0 : 3));
+  let lines: AsyncIterator<string> | undefined;
+  let reader: ReturnType<typeof createInterface> | undefined;
+  const open = (): AsyncIterator<string> => {
+    reader ??= createInterface({ input: process.stdin, crlfDelay: Number.POSITIVE_INFINITY });
+    lines ??= reader[Symbol.asyncIterator]();
+    return lines;
+  };
+  return {
+    say: (line = "") => void process.stdout.write(`${line}\n`),
+    tell: (line) => void process.stderr.write(`${line}\n`),
+    async ask(prompt) {
+      process.stdout.write(prompt);
+      const next = await open().next();
+      return next.done ? undefined : next.value;
+    },
+    close: () => reader?.close(),
+  };
+}
