@@ -7,23 +7,21 @@
  * Permission to use, copy, modify, and distribute this software is freely granted, provided that this
  * notice is preserved.
  */
-import { head } from "./binary.ts";
 
-const P0 = 1.66666666666666657415e-1;
-const P1 = -3.25565818622400915405e-1;
-const P2 = 2.01212532134862925881e-1;
-const P3 = -4.00555345006794114027e-2;
-const P4 = 7.91534994289814532176e-4;
-const P5 = 3.4793310759602116757e-5;
-const Q1 = -2.40339491173441421878;
-const Q2 = 2.02094576023350569471;
-const Q3 = -6.8828397160545329303e-1;
-const Q4 = 7.70381505559019352791e-2;
+import { leadingBits } from "./binary.ts";
+import { HALF_PI, HALF_PI_TAIL, PI, QUARTER_PI } from "./constants.ts";
 
-const PI = 3.141592653589793;
-const HALF_PI = 1.5707963267948966;
-const HALF_PI_TAIL = 6.123233995736766e-17;
-const QUARTER_PI = 7.85398163397448279e-1;
+const P0 = 0.16666666666666666;
+const P1 = -0.3255658186224009;
+const P2 = 0.20121253213486293;
+const P3 = -4.005553450067941e-2;
+const P4 = 7.915349942898145e-4;
+const P5 = 3.479331075960212e-5;
+const Q1 = -2.403394911734414;
+const Q2 = 2.0209457602335057;
+const Q3 = -0.6882839716054533;
+const Q4 = 7.703815055590194e-2;
+
 /** Below this asin(x) is x to the last bit. */
 const TINY = 1.4901161193847656e-8;
 /** Above this the plain half-angle form is already good. */
@@ -41,7 +39,7 @@ function steepArcsine(x: number): number {
   const root = Math.sqrt(t);
   const r = excess(t);
   if (x >= NEAR_ONE) return HALF_PI - (2 * (root + root * r) - HALF_PI_TAIL);
-  const rootHead = head(root);
+  const rootHead = leadingBits(root);
   const rootTail = (t - rootHead * rootHead) / (root + rootHead);
   const p = 2 * root * r - (HALF_PI_TAIL - 2 * rootTail);
   return QUARTER_PI - (p - (QUARTER_PI - 2 * rootHead));
@@ -64,7 +62,7 @@ export function acos(x: number): number {
   const root = Math.sqrt(t);
   const r = excess(t);
   if (x < 0) return PI - 2 * (root + (r * root - HALF_PI_TAIL));
-  const rootHead = head(root);
+  const rootHead = leadingBits(root);
   const rootTail = (t - rootHead * rootHead) / (root + rootHead);
   return 2 * (rootHead + (r * root + rootTail));
 }

@@ -7,27 +7,24 @@
  * Permission to use, copy, modify, and distribute this software is freely granted, provided that this
  * notice is preserved.
  */
+import { HALF_PI, HALF_PI_TAIL, PI, PI_TAIL } from "./constants.ts";
 
-const A0 = 3.33333333333329318027e-1;
-const A1 = -1.99999999998764832476e-1;
-const A2 = 1.42857142725034663711e-1;
-const A3 = -1.1111110405462355788e-1;
-const A4 = 9.09088713343650656196e-2;
-const A5 = -7.69187620504482999495e-2;
-const A6 = 6.66107313738753120669e-2;
-const A7 = -5.83357013379057348645e-2;
-const A8 = 4.97687799461593236017e-2;
-const A9 = -3.6531572744216915527e-2;
-const A10 = 1.62858201153657823623e-2;
+const A0 = 0.3333333333333293;
+const A1 = -0.19999999999876483;
+const A2 = 0.14285714272503466;
+const A3 = -0.11111110405462356;
+const A4 = 9.090887133436507e-2;
+const A5 = -7.69187620504483e-2;
+const A6 = 6.661073137387531e-2;
+const A7 = -5.8335701337905735e-2;
+const A8 = 4.9768779946159324e-2;
+const A9 = -3.6531572744216916e-2;
+const A10 = 1.6285820115365782e-2;
 
-const PI = 3.141592653589793;
-const PI_TAIL = 1.2246467991473532e-16;
-const HALF_PI = 1.5707963267948966;
-const HALF_PI_TAIL = 6.123233995736766e-17;
 /** Below this atan(x) is x to the last bit. */
 const TINY = 7.450580596923828e-9;
 
-/** Angle head + tail, plus the arc tangent of x (|x| <= 7/16). */
+/** angle + angleTail, plus the arc tangent of x (|x| <= 7/16). */
 function beyond(angle: number, angleTail: number, x: number): number {
   const z = x * x;
   const w = z * z;
@@ -39,10 +36,9 @@ function beyond(angle: number, angleTail: number, x: number): number {
 /** Arc tangent of x >= 0. */
 function ofSize(x: number): number {
   if (x < 0.4375) return x < TINY ? x : beyond(0, 0, x);
-  if (x < 0.6875) return beyond(4.63647609000806093515e-1, 2.26987774529616870924e-17, (2 * x - 1) / (2 + x));
-  if (x < 1.1875) return beyond(7.85398163397448278999e-1, 3.06161699786838301793e-17, (x - 1) / (x + 1));
-  if (x < 2.4375)
-    return beyond(9.82793723247329054082e-1, 1.39033110312309984516e-17, (x - 1.5) / (1 + 1.5 * x));
+  if (x < 0.6875) return beyond(0.4636476090008061, 2.2698777452961687e-17, (2 * x - 1) / (2 + x));
+  if (x < 1.1875) return beyond(0.7853981633974483, 3.061616997868383e-17, (x - 1) / (x + 1));
+  if (x < 2.4375) return beyond(0.982793723247329, 1.3903311031230998e-17, (x - 1.5) / (1 + 1.5 * x));
   return beyond(HALF_PI, HALF_PI_TAIL, -1 / x);
 }
 
@@ -54,7 +50,7 @@ export function atan(x: number): number {
 
 /** Arc tangent where one of the two is zero, infinite or not a number, as ECMAScript defines Math.atan2. */
 function onAnAxis(y: number, x: number): number {
-  if (x !== x || y !== y) return NaN;
+  if (Number.isNaN(x) || Number.isNaN(y)) return NaN;
   const behind = x < 0 || Object.is(x, -0);
   const below = y < 0 || Object.is(y, -0);
   let size: number;

@@ -32,10 +32,10 @@ export function exponentOf(x: number): number {
 const SPLITTER = 134217729;
 
 /**
- * The upper 26 bits of x, so that the product of two heads is exact (Veltkamp 1968, Dekker 1971).
+ * The upper 26 bits of x, so that the product of two such is exact (Veltkamp 1968, Dekker 1971).
  * For |x| below 2^996.
  */
-export function head(x: number): number {
+export function leadingBits(x: number): number {
   const spread = SPLITTER * x;
   return spread - (spread - x);
 }

@@ -7,33 +7,30 @@
  * Permission to use, copy, modify, and distribute this software is freely granted, provided that this
  * notice is preserved.
  */
+
 import { exponentOf, scaled, twoTo } from "./binary.ts";
+import { LOG2_E, ROOT_2, SMALLEST_NORMAL, TWO_TO_54 } from "./constants.ts";
 
-const P1 = 1.66666666666666019037e-1;
-const P2 = -2.77777777770155933842e-3;
-const P3 = 6.61375632143793436117e-5;
-const P4 = -1.6533902205465251539e-6;
-const P5 = 4.13813679705723846039e-8;
+const P1 = 0.16666666666666602;
+const P2 = -2.7777777777015593e-3;
+const P3 = 6.613756321437934e-5;
+const P4 = -1.6533902205465252e-6;
+const P5 = 4.1381367970572385e-8;
 
-const L1 = 6.66666666666673513e-1;
-const L2 = 3.999999999940941908e-1;
-const L3 = 2.857142874366239149e-1;
-const L4 = 2.222219843214978396e-1;
-const L5 = 1.818357216161805012e-1;
-const L6 = 1.531383769920937332e-1;
-const L7 = 1.479819860511658591e-1;
+const L1 = 0.6666666666666735;
+const L2 = 0.3999999999940942;
+const L3 = 0.2857142874366239;
+const L4 = 0.22222198432149784;
+const L5 = 0.1818357216161805;
+const L6 = 0.15313837699209373;
+const L7 = 0.14798198605116586;
 
-const LN2_HEAD = 6.9314718036912381649e-1;
-const LN2_TAIL = 1.90821492927058770002e-10;
-const ONE_OVER_LN2 = 1.442695040888963387;
+const LN2_HEAD = 0.6931471803691238;
+const LN2_TAIL = 1.9082149292705877e-10;
 const HALF_LN2 = 0.34657359027997264;
 /** Beyond these e^x is Infinity, or zero. */
-const LARGEST = 7.09782712893383973096e2;
-const SMALLEST = -7.45133219101941108420e2;
-
-const ROOT_TWO = 1.4142135623730951;
-const SMALLEST_NORMAL = 2.2250738585072014e-308;
-const TWO_TO_54 = 18014398509481984;
+const LARGEST = 709.782712893384;
+const SMALLEST = -745.1332191019411;
 
 /** The part of e^x's rational form that both branches and `pow` share: x - t (P1 + ...), t = x x. */
 export function expCore(x: number): number {
@@ -43,13 +40,13 @@ export function expCore(x: number): number {
 
 /** e to the x. */
 export function exp(x: number): number {
-  if (x !== x || x > LARGEST) return x + Infinity;
+  if (!(x <= LARGEST)) return x > LARGEST ? Infinity : NaN;
   if (x < SMALLEST) return 0;
   if (Math.abs(x) <= HALF_LN2) {
     const c = expCore(x);
     return 1 - ((x * c) / (c - 2) - x);
   }
-  const k = Math.round(x * ONE_OVER_LN2);
+  const k = Math.round(x * LOG2_E);
   const from = x - k * LN2_HEAD;
   const less = k * LN2_TAIL;
   const rest = from - less;
@@ -79,7 +76,7 @@ export function log(x: number): number {
 function logOfNormal(x: number, k: number): number {
   let exponent = exponentOf(x);
   let fraction = x * twoTo(-exponent);
-  if (fraction > ROOT_TWO) {
+  if (fraction > ROOT_2) {
     fraction *= 0.5;
     exponent += 1;
   }

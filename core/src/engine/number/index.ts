@@ -5,11 +5,9 @@
  */
 export { acos, asin } from "./arcsine.ts";
 export { atan, atan2 } from "./arctangent.ts";
+export { PI } from "./constants.ts";
 export { exp, log } from "./exponential.ts";
 export { hypot } from "./hypotenuse.ts";
 export { pow } from "./power.ts";
 export { cos, sin } from "./sine.ts";
 export { tan } from "./tangent.ts";
-
-/** The nearest number to pi. */
-export const PI = 3.141592653589793;

@@ -6,32 +6,31 @@
  * Permission to use, copy, modify, and distribute this software is freely granted, provided that this
  * notice is preserved.
  */
-import { exponentOf, head, scaled, twoTo } from "./binary.ts";
+
+import { exponentOf, leadingBits, scaled, twoTo } from "./binary.ts";
+import { LN2, SMALLEST_NORMAL, TWO_TO_54 } from "./constants.ts";
 import { expCore } from "./exponential.ts";
 
-const L1 = 5.99999999999994648725e-1;
-const L2 = 4.28571428578550184252e-1;
-const L3 = 3.33333329818377432918e-1;
-const L4 = 2.72728123808534006489e-1;
-const L5 = 2.30660745775561754067e-1;
-const L6 = 2.06975017800338417784e-1;
+const L1 = 0.5999999999999946;
+const L2 = 0.4285714285785502;
+const L3 = 0.33333332981837743;
+const L4 = 0.272728123808534;
+const L5 = 0.23066074577556175;
+const L6 = 0.20697501780033842;
 
 /** 2 / (3 ln 2) and ln 2, each whole and in two parts; log2(1.5) in two parts. */
-const CP = 9.61796693925975554329e-1;
-const CP_HEAD = 9.61796700954437255859e-1;
-const CP_TAIL = -7.02846165095275826516e-9;
-const LN2 = 6.93147180559945286227e-1;
-const LN2_HEAD = 6.93147182464599609375e-1;
-const LN2_TAIL = -1.90465429995776804525e-9;
-const LOG2_1_5_HEAD = 5.84962487220764160156e-1;
-const LOG2_1_5_TAIL = 1.35003920212974897128e-8;
+const CP = 0.9617966939259756;
+const CP_HEAD = 0.9617967009544373;
+const CP_TAIL = -7.028461650952758e-9;
+const LN2_HEAD = 0.6931471824645996;
+const LN2_TAIL = -1.904654299957768e-9;
+const LOG2_1_5_HEAD = 0.5849624872207642;
+const LOG2_1_5_TAIL = 1.350039202129749e-8;
 
 const ROOT_1_5 = 1.224744871391589;
 const ROOT_3 = 1.7320508075688772;
-const SMALLEST_NORMAL = 2.2250738585072014e-308;
-const TWO_TO_54 = 18014398509481984;
 /** Any x but 1 to a power of this size is Infinity or zero. */
-const HUGE_POWER = 18446744073709551616;
+const HUGE_POWER = 18446744073709552000;
 /** 2 to more than this is Infinity, 2 to less than its negative is zero. */
 const LARGEST_BINARY_POWER = 1080;
 
@@ -42,22 +41,21 @@ function logInTwoParts(f: number, base: number, baseHead: number, baseTail: numb
   const u = f - base;
   const v = 1 / (f + base);
   const s = u * v;
-  const sHead = head(s);
-  const sumHead = head(f + base);
+  const sHead = leadingBits(s);
+  const sumHead = leadingBits(f + base);
   const sTail = v * (u - sHead * sumHead - sHead * (f - (sumHead - base)));
   const z = s * s;
-  const r =
-    z * z * (L1 + z * (L2 + z * (L3 + z * (L4 + z * (L5 + z * L6))))) + sTail * (sHead + s);
+  const r = z * z * (L1 + z * (L2 + z * (L3 + z * (L4 + z * (L5 + z * L6))))) + sTail * (sHead + s);
   const square = sHead * sHead;
-  const tHead = head(3 + square + r);
+  const tHead = leadingBits(3 + square + r);
   const tTail = r - (tHead - 3 - square);
   const a = sHead * tHead;
   const b = sTail * tHead + tTail * s;
-  const pHead = head(a + b);
+  const pHead = leadingBits(a + b);
   const pTail = b - (pHead - a);
   const zHead = CP_HEAD * pHead;
   const zTail = CP_TAIL * pHead + pTail * CP + baseTail;
-  const first = head(zHead + zTail + baseHead + n);
+  const first = leadingBits(zHead + zTail + baseHead + n);
   LOG[0] = first;
   LOG[1] = zTail - (first - n - baseHead - zHead);
 }
@@ -80,7 +78,7 @@ function twoToTheSum(first: number, second: number): number {
   if (sum < -LARGEST_BINARY_POWER) return 0;
   const n = Math.round(sum);
   const left = first - n;
-  const t = head(left + second);
+  const t = leadingBits(left + second);
   const u = t * LN2_HEAD;
   const v = (second - (t - left)) * LN2 + t * LN2_TAIL;
   const z = u + v;
@@ -93,7 +91,7 @@ function twoToTheSum(first: number, second: number): number {
 function ofSize(size: number, y: number): number {
   if (Math.abs(y) >= HUGE_POWER) return size > 1 === y > 0 ? Infinity : 0;
   logOfSize(size);
-  const yHead = head(y);
+  const yHead = leadingBits(y);
   return twoToTheSum(yHead * LOG[0]!, (y - yHead) * LOG[0]! + y * LOG[1]!);
 }
 
@@ -104,7 +102,7 @@ function isOdd(y: number): boolean {
 /** x to the power y. */
 export function pow(x: number, y: number): number {
   if (y === 0) return 1;
-  if (x !== x || y !== y) return NaN;
+  if (Number.isNaN(x) || Number.isNaN(y)) return NaN;
   const size = Math.abs(x);
   if (Math.abs(y) === Infinity) return size === 1 ? NaN : size > 1 === y > 0 ? Infinity : 0;
   const negative = (x < 0 || Object.is(x, -0)) && isOdd(y);

@@ -15,13 +15,13 @@ export const ANGLE_LIMIT = 1.6e6;
 /** Below this an angle is its own sine and tangent to the last bit (and keeps its signed zero). */
 export const TINY_ANGLE = 7.450580596923828e-9;
 
-const TWO_OVER_PI = 6.36619772367581382433e-1;
-const PART_1 = 1.57079632673412561417;
-const AFTER_1 = 6.07710050650619224932e-11;
-const PART_2 = 6.0771005063039659766e-11;
-const AFTER_2 = 2.02226624879595063154e-21;
-const PART_3 = 2.0222662487111664558e-21;
-const AFTER_3 = 8.47842766036889956997e-32;
+const TWO_OVER_PI = 0.6366197723675814;
+const PART_1 = 1.5707963267341256;
+const AFTER_1 = 6.077100506506192e-11;
+const PART_2 = 6.077100506303966e-11;
+const AFTER_2 = 2.0222662487959506e-21;
+const PART_3 = 2.0222662487111665e-21;
+const AFTER_3 = 8.4784276603689e-32;
 
 /** Leading bits that may cancel before the next part of half pi is needed: 16, then 49. */
 const CANCELS_16 = 65536;

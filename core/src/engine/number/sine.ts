@@ -7,23 +7,23 @@
  * Permission to use, copy, modify, and distribute this software is freely granted, provided that this
  * notice is preserved.
  */
+import { QUARTER_PI } from "./constants.ts";
 import { ANGLE_LIMIT, quarterTurns, TINY_ANGLE } from "./quarter-turns.ts";
 
-const S1 = -1.66666666666666324348e-1;
-const S2 = 8.33333333332248946124e-3;
-const S3 = -1.98412698298579493134e-4;
-const S4 = 2.75573137070700676789e-6;
-const S5 = -2.50507602534068634195e-8;
-const S6 = 1.58969099521155010221e-10;
+const S1 = -0.16666666666666632;
+const S2 = 8.33333333332249e-3;
+const S3 = -1.984126982985795e-4;
+const S4 = 2.7557313707070068e-6;
+const S5 = -2.5050760253406863e-8;
+const S6 = 1.58969099521155e-10;
 
-const C1 = 4.16666666666666019037e-2;
-const C2 = -1.38888888888741095749e-3;
-const C3 = 2.48015872894767294178e-5;
-const C4 = -2.75573143513906633035e-7;
-const C5 = 2.0875723212981748279e-9;
-const C6 = -1.13596475577881948265e-11;
+const C1 = 4.16666666666666e-2;
+const C2 = -1.388888888887411e-3;
+const C3 = 2.480158728947673e-5;
+const C4 = -2.7557314351390663e-7;
+const C5 = 2.087572321298175e-9;
+const C6 = -1.1359647557788195e-11;
 
-const QUARTER_PI = 7.85398163397448278999e-1;
 const REST = new Float64Array(2);
 
 /** Sine of x + tail, for |x| <= pi/4 and a tail below half an ulp of x. */

@@ -7,25 +7,25 @@
  * Permission to use, copy, modify, and distribute this software is freely granted, provided that this
  * notice is preserved.
  */
-import { head } from "./binary.ts";
+
+import { leadingBits } from "./binary.ts";
+import { QUARTER_PI, QUARTER_PI_TAIL } from "./constants.ts";
 import { ANGLE_LIMIT, quarterTurns, TINY_ANGLE } from "./quarter-turns.ts";
 
-const T0 = 3.33333333333334091986e-1;
-const T1 = 1.33333333333201242699e-1;
-const T2 = 5.39682539762260521377e-2;
-const T3 = 2.18694882948595424599e-2;
-const T4 = 8.86323982359930005737e-3;
-const T5 = 3.59207910759131235356e-3;
-const T6 = 1.45620945432529025516e-3;
-const T7 = 5.88041240820264096874e-4;
-const T8 = 2.46463134818469906812e-4;
-const T9 = 7.817944429395570923e-5;
-const T10 = 7.14072491382608190305e-5;
-const T11 = -1.85586374855275456654e-5;
-const T12 = 2.59073051863633712884e-5;
+const T0 = 0.3333333333333341;
+const T1 = 0.13333333333320124;
+const T2 = 5.396825397622605e-2;
+const T3 = 2.1869488294859542e-2;
+const T4 = 8.8632398235993e-3;
+const T5 = 3.5920791075913124e-3;
+const T6 = 1.4562094543252903e-3;
+const T7 = 5.880412408202641e-4;
+const T8 = 2.464631348184699e-4;
+const T9 = 7.817944429395571e-5;
+const T10 = 7.140724913826082e-5;
+const T11 = -1.8558637485527546e-5;
+const T12 = 2.590730518636337e-5;
 
-const QUARTER_PI = 7.85398163397448278999e-1;
-const QUARTER_PI_TAIL = 3.06161699786838301793e-17;
 /** Above this the tangent is taken from its distance to pi/4. */
 const STEEP = 0.67434;
 const REST = new Float64Array(2);
@@ -43,10 +43,10 @@ function overX(x: number, tail: number): number {
 /** -1 / (x + over), rounded about once. */
 function minusReciprocal(x: number, over: number): number {
   const w = x + over;
-  const wHead = head(w);
+  const wHead = leadingBits(w);
   const wTail = over - (wHead - x);
   const a = -1 / w;
-  const aHead = head(a);
+  const aHead = leadingBits(a);
   return aHead + a * (1 + aHead * wHead + aHead * wTail);
 }
 
