@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { STATIONS, ZONES } from "../terms/places.ts";
-import { measured, said, sign, words } from "./typed.ts";
+import { profileInMm, traceInMm } from "./take-points.ts";
+import { measured, pointTyped, said, sign, words } from "./typed.ts";
 
 export const historySchema = z
   .strictObject({
@@ -56,9 +57,10 @@ export const movingSchema = z
   })
   .meta({ description: "trotted up in hand" });
 
-const pointTyped = z.tuple([z.union([z.number(), z.string()]), z.union([z.number(), z.string()])]);
-
-/** One drawing of the back's shape across: points from the near side to the off side, y to the right, z up, top of the back at (0, 0). */
+/**
+ * One drawing of the back's shape across: points from the near side to the off side, y to the right, z up,
+ * top of the back at (0, 0). Read, its points are millimetres.
+ */
 export const traceSchema = z
   .strictObject({
     station: z.enum(STATIONS),
@@ -66,10 +68,15 @@ export const traceSchema = z
     temper: z.enum(["cold", "warm", "not-asked"]).default("not-asked").meta({ description: "before work (cold) or after 20 to 30 minutes of it (warm)" }),
     minutesSinceWork: measured({ kind: "time", lo: 0, hi: 100000, by: "count", about: "minutes since work" }),
     drawnBy: words("who drew it", 120),
+    drawnWith: z
+      .enum(["flexible-curve", "template", "ruler"])
+      .default("flexible-curve")
+      .meta({ description: "flexible curve, card template cut to the back, or offsets by ruler" }),
     unit: z.enum(["mm", "cm", "in"]).default("mm"),
     points: z.array(pointTyped).min(7).max(2000).meta({ description: "y (to the horse's right) and z (up) of each point, near side first, in the unit of this trace" }),
     repeats: z.array(z.array(pointTyped).min(7).max(2000)).max(9).default([]).meta({ description: "the same trace drawn again, each time lifted off" }),
   })
+  .transform(traceInMm)
   .meta({ description: "a trace across the back, by flexible curve or offsets; at most 2,000 points" });
 
 export const profileSchema = z
@@ -77,6 +84,7 @@ export const profileSchema = z
     unit: z.enum(["mm", "cm", "in"]).default("mm"),
     points: z.array(pointTyped).min(3).max(2000).meta({ description: "x (behind the front station) and z (height of the midline to a level line) of each point" }),
   })
+  .transform(profileInMm)
   .meta({ description: "the midline from front station to behind the saddle, against a level line" });
 
 const stateReadings = {

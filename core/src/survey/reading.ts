@@ -1,18 +1,8 @@
+import type { QuantityKind } from "../engine/quantity/index.ts";
 import type { Absent } from "../terms/knowing.ts";
 import type { Instrument } from "../terms/instruments.ts";
 
-/** What kind of thing a reading measures; each kind has one canonical unit. */
-export const CANONICAL = {
-  length: "mm",
-  angle: "rad",
-  mass: "kg",
-  force: "N",
-  count: "1",
-  time: "min",
-  age: "years",
-  weeks: "weeks",
-} as const;
-export type QuantityKind = keyof typeof CANONICAL;
+export { CANONICAL, type QuantityKind } from "../engine/quantity/index.ts";
 
 /**
  * One measured value. `value`, `own` and `shared` are in the canonical unit of `kind`;
@@ -24,8 +14,12 @@ export interface Reading {
   readonly value: number;
   readonly own: number;
   readonly shared: number;
+  /** The hand typed its own uncertainty; else `own` comes from the table of instruments and the repeats. */
+  readonly ownTyped?: true;
   readonly instrument: Instrument;
   readonly typed: string;
+  /** Name of the unit typed ("mm", "in", "deg"); the usual one when absent. */
+  readonly unit?: string;
   /** Repeats in the canonical unit, when the reading was taken more than once; `value` is their mean. */
   readonly repeats: readonly number[];
 }

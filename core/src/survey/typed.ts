@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { ABSENT, SAID, SEEN, SIGN } from "../terms/knowing.ts";
+import { SAID, SEEN, SIGN } from "../terms/knowing.ts";
 import { INSTRUMENTS, type Instrument } from "../terms/instruments.ts";
 import type { Measured, QuantityKind } from "./reading.ts";
 import { takeReading } from "./take-reading.ts";
@@ -15,6 +15,12 @@ export interface Field {
 }
 
 const typedValue = z.union([z.number(), z.string()]);
+const fullReading = z.strictObject({
+  read: z.union([typedValue, z.array(typedValue).min(1).max(20)]),
+  by: z.enum(INSTRUMENTS).optional(),
+  uncertainty: typedValue.optional(),
+});
+export type TypedReading = number | string | z.output<typeof fullReading>;
 
 /**
  * A measured field of the case file: a number in the usual unit, text with a unit ("4 1/4 in"),
@@ -22,18 +28,14 @@ const typedValue = z.union([z.number(), z.string()]);
  */
 export function measured(field: Field) {
   return z
-    .union([
-      typedValue,
-      z.strictObject({
-        read: z.union([typedValue, z.array(typedValue).min(1).max(20)]),
-        by: z.enum(INSTRUMENTS).optional(),
-        uncertainty: typedValue.optional(),
-      }),
-    ])
+    .union([typedValue, fullReading])
     .default("not-looked")
     .transform((typed, context): Measured => takeReading(typed, field, context))
     .meta({ description: field.about, quantity: field.kind, lo: field.lo, hi: field.hi, instrument: field.by });
 }
+
+/** One point of a trace or profile, as typed. */
+export const pointTyped = z.tuple([typedValue, typedValue]);
 
 /** A question put to a person. */
 export const said = (about: string) => z.enum(SAID).default("not-asked").meta({ description: about });
@@ -43,5 +45,3 @@ export const seen = (about: string) => z.enum(SEEN).default("not-looked").meta({
 export const sign = (about: string) => z.enum(SIGN).default("not-looked").meta({ description: about });
 /** Free words. */
 export const words = (about: string, longest = 400) => z.string().max(longest).default("").meta({ description: about });
-
-export const absentWord = z.enum(ABSENT);

@@ -1,0 +1,52 @@
+import { z } from "zod";
+import { parseQuantity, unitCalled, usualUnit } from "../engine/quantity/index.ts";
+import { checkProfile, checkTrace, type Fault } from "./check-outline.ts";
+import type { Point } from "./crossing.ts";
+
+type TypedPoint = [number | string, number | string];
+type Unit = "mm" | "cm" | "in";
+type Check = (points: readonly Point[], unit: Unit) => readonly Fault[];
+
+/** The coordinates people can draw: nothing of a horse's back lies further off (assumption). */
+const FURTHEST_MM = 2000;
+
+/** Points typed in a trace's own unit become mm; what is no plausible back is refused through `context`. */
+export function traceInMm<T extends { unit: Unit; points: TypedPoint[]; repeats: TypedPoint[][] }>(trace: T, context: z.RefinementCtx) {
+  const points = pointsInMm(trace.points, trace.unit, ["points"], checkTrace, context);
+  const repeats = trace.repeats.map((repeat, at) => pointsInMm(repeat, trace.unit, ["repeats", at], checkTrace, context));
+  return { ...trace, points, repeats: repeats as readonly (readonly Point[])[] };
+}
+
+export function profileInMm<T extends { unit: Unit; points: TypedPoint[] }>(profile: T, context: z.RefinementCtx) {
+  return { ...profile, points: pointsInMm(profile.points, profile.unit, ["points"], checkProfile, context) };
+}
+
+function pointsInMm(
+  typed: readonly TypedPoint[],
+  unit: Unit,
+  path: (string | number)[],
+  check: Check,
+  context: z.RefinementCtx,
+): readonly Point[] {
+  const refuse = ({ at, read, allowed }: Fault) =>
+    context.addIssue({ code: "custom", message: allowed, path: [...path, ...at], params: { read, allowed } });
+  const points = typed.map((point, at) => pointInMm(point, unit, (fault) => refuse({ ...fault, at: [at, ...fault.at] })));
+  if (points.some((point) => point === undefined)) return z.NEVER;
+  const read = points.filter((point) => point !== undefined);
+  const faults = check(read, unit);
+  faults.forEach(refuse);
+  return faults.length > 0 ? z.NEVER : read;
+}
+
+function pointInMm(typed: TypedPoint, unit: Unit, refuse: (fault: Fault) => void): Point | undefined {
+  const [across, up] = typed.map((value, at) => coordinate(value, unit, (fault) => refuse({ ...fault, at: [at] })));
+  return across === undefined || up === undefined ? undefined : [across, up];
+}
+
+function coordinate(typed: number | string, unit: Unit, refuse: (fault: Fault) => void): number | undefined {
+  const parsed = parseQuantity(typed, "length", unitCalled(unit, "length") ?? usualUnit("length"));
+  if (parsed.ok && Math.abs(parsed.value) <= FURTHEST_MM) return parsed.value;
+  const most = Math.floor(FURTHEST_MM / (unitCalled(unit, "length")?.times ?? 1));
+  refuse({ at: [], read: typed, allowed: parsed.ok || !parsed.asks.startsWith("is that") ? `a number from -${most} to ${most} ${unit}` : parsed.asks });
+  return undefined;
+}
