@@ -1,4 +1,4 @@
-export const WAYS = ["as-found", "exchange", "press"] as const;
+export const WAYS = ["as-found", "exchange", "press", "imagined"] as const;
 export type Way = (typeof WAYS)[number];
 
 /** One thing the head can become. Change is of the spread inside the tips against today; opening is positive. */

@@ -8,10 +8,12 @@ import type { Setting } from "./setting.ts";
 
 /** Step of the settings of a press, mm at the tips; finer than any hand reads (assumption). */
 const PRESS_STEP_MM = 1;
+/** Step of the settings that nobody makes here and that only tell whether any head would serve. */
+const IMAGINED_STEP_MM = 2;
 
 /**
- * Everything this head can become, today's setting first. Settings that caps or mounting forbid are listed with
- * what shuts them, so that an answer can say "it would fit, but". `spreadMm` is inside the tips today.
+ * Everything this head can become, today's setting first. Settings that caps, mounting or construction forbid are
+ * listed with what shuts them, so that an answer can say "it would fit, but". `spreadMm` is inside the tips today.
  */
 export function settingsOf(survey: Survey, spreadMm: number): readonly Setting[] {
   const found: Setting = setting("as-found", 0, spreadMm, {});
@@ -19,17 +21,24 @@ export function settingsOf(survey: Survey, spreadMm: number): readonly Setting[]
     case "laminated-with-plates":
       return [found, ...pressSettings(survey, spreadMm)];
     case "plate-exchanged":
-      return [found, ...survey.platesAtHand.flatMap((plate, index) => plateSetting(survey, plate, index, spreadMm))];
+      return [
+        found,
+        ...survey.platesAtHand.flatMap((plate, index) => plateSetting(survey, plate, index, spreadMm)),
+        ...imagined("no-such-plate-at-hand", spreadMm),
+      ];
     default:
-      return [found];
+      return [found, ...imagined("not-calculated-for-this-build", spreadMm)];
   }
 }
 
-/** The changes at which a head that nobody may move here is still tried, to tell whether any head would serve. */
-export function imaginedChangesMm(): readonly number[] {
+function changesMm(stepMm: number): readonly number[] {
   const changes: number[] = [];
-  for (let mm = -PRESS_CAPS.total.limit; mm <= PRESS_CAPS.total.limit; mm += PRESS_STEP_MM) changes.push(mm);
+  for (let mm = -PRESS_CAPS.total.limit; mm <= PRESS_CAPS.total.limit; mm += stepMm) if (mm !== 0) changes.push(mm);
   return changes;
+}
+
+function imagined(shutBy: string, spreadMm: number): readonly Setting[] {
+  return changesMm(IMAGINED_STEP_MM).map((mm) => setting("imagined", mm, spreadMm, { shutBy: [shutBy] }));
 }
 
 function setting(way: Setting["way"], changeMm: number, spreadMm: number, more: Partial<Setting>): Setting {
@@ -48,14 +57,12 @@ function setting(way: Setting["way"], changeMm: number, spreadMm: number, more: 
 
 function pressSettings(survey: Survey, spreadMm: number): readonly Setting[] {
   const history = pressHistory(survey.saddle);
-  return imaginedChangesMm()
-    .filter((changeMm) => changeMm !== 0)
-    .map((changeMm) =>
-      setting("press", changeMm, spreadMm, {
-        needsBare: needsBare(changeMm),
-        shutBy: capsPassed(changeMm, history),
-      }),
-    );
+  return changesMm(PRESS_STEP_MM).map((changeMm) =>
+    setting("press", changeMm, spreadMm, {
+      needsBare: needsBare(changeMm),
+      shutBy: capsPassed(changeMm, history),
+    }),
+  );
 }
 
 function plateSetting(survey: Survey, plate: Plate, index: number, spreadMm: number): readonly Setting[] {

@@ -1,0 +1,52 @@
+import type { Uncertain } from "../shape/model.ts";
+import type { Provenance } from "../terms/provenance.ts";
+
+/** What the mechanics of sitting need and nobody has measured on this horse. `lo` to `hi` is drawn, half the draws on each side of `base`. */
+export interface Assumed {
+  readonly id: string;
+  readonly base: number;
+  readonly lo: number;
+  readonly hi: number;
+  readonly says: string;
+  readonly provenance: Provenance;
+}
+
+/** The base set was fitted to six published numbers; it is not thereby validated. Printed wherever a pressure is. */
+export const ASSUMED = {
+  panelModulusMPa: of("panel.modulus.MPa", 0.1, 0.03, 0.3, "stiffness of the panel's filling"),
+  tissueModulusMPa: of("tissue.modulus.MPa", 0.06, 0.03, 0.2, "stiffness of the back"),
+  friction: of("friction.1", 0.3, 0, 0.35, "effective friction across the slope of the back"),
+  loadPart: of("load.at.part", 0.48, 0.46, 0.52, "where the load acts, as part of the bearing's length"),
+  loadHeightMm: of("load.height.mm", 300, 200, 350, "height at which the load acts, fixed to the seat"),
+  girthN: of("girth.each.N", 100, 60, 180, "pull of the girth on each side"),
+  placementMm: of("placement.mm", 0, -20, 20, "where the saddle comes to lie, fore and aft"),
+  hingePart: of("head.hinge.part", 0.84, 0.68, 1.0, "height of the hinge over the tips, as part of the crown's height"),
+  rearPart: of("rear.turn.part", 0.15, 0.08, 0.27, "part of the head's turn that the rear keeps"),
+  fade: of("rail.fade.1", 1.25, 1, 1.5, "how the turn fades along the rail"),
+  riderMassKg: of("rider.mass.kg", 72, 50, 110, "rider and tack, where they were not weighed"),
+} as const;
+
+export type AssumedName = keyof typeof ASSUMED;
+
+/** Depth of tissue under the panel that takes part, mm (assumption). */
+export const TISSUE_MM = 40;
+/** Bow of the panel's face across, 1/mm: a radius of 300 mm (assumption, as in the reference cases). */
+export const FACE_BOW_PER_MM = 1 / 300;
+/** Compression of the layers beyond which the law is refused, as part of their thickness. */
+export const COMPRESSION_LIMIT = 0.7;
+/** Contact is shown from this pressure on, kPa; laws and cases count all pressure above zero. */
+export const SHOWN_FROM_KPA = 1;
+/** Standard gravity, ISO 80000-3, m/s2. */
+export const GRAVITY = 9.80665;
+
+function of(id: string, base: number, lo: number, hi: number, says: string): Assumed {
+  return { id, base, lo, hi, says, provenance: "assumption" };
+}
+
+export const ASSUMED_UNCERTAIN: readonly Uncertain[] = Object.values(ASSUMED).map((one) => ({
+  id: one.id,
+  kind: "range",
+  mean: one.base,
+  lo: one.lo,
+  hi: one.hi,
+}));

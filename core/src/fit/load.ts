@@ -1,0 +1,50 @@
+import type { Load, Pull } from "../engine/contact/problem.ts";
+import { isRead } from "../survey/reading.ts";
+import type { Survey } from "../survey/case.ts";
+import type { Deviations, Tree } from "../shape/model.ts";
+import type { Side } from "../terms/places.ts";
+import { ASSUMED, type AssumedName, GRAVITY } from "./assumed.ts";
+
+/** Value of an assumed quantity in a draw. */
+export function assumed(name: AssumedName, deviations: Deviations): number {
+  const one = ASSUMED[name];
+  return one.base + (deviations[one.id] ?? 0);
+}
+
+/** Saddle, stirrups and girth where they were not weighed, kg (second-hand figures: 5 to 7 kg and 1.4 kg of stirrups). */
+const TACK_KG = 8;
+
+/** Rider and tack in kg: as weighed, else from the assumed range. */
+export function massKg(rider: Survey["rider"], deviations: Deviations): number {
+  if (!isRead(rider.massDressed)) return assumed("riderMassKg", deviations);
+  const tack = isRead(rider.tackMass) ? weighed(rider.tackMass, "rider.tackMass", deviations) : TACK_KG;
+  return weighed(rider.massDressed, "rider.massDressed", deviations) + tack;
+}
+
+function weighed(reading: { value: number }, path: string, deviations: Deviations): number {
+  return reading.value + (deviations[path] ?? 0) + (deviations.scale ?? 0);
+}
+
+/** Where a girth strap leaves the panel and which way it pulls: down and a little outward (assumption). */
+const STRAP_OUT_MM = 150;
+const STRAP_BELOW_TIPS_MM = 25;
+const STRAP_OUTWARD = 0.3;
+
+/** The weight at its point over the seat, and the girth at its straps, at rest. N, mm. */
+export function loadAtRest(tree: Tree, rider: Survey["rider"], deviations: Deviations): Load {
+  const pull = assumed("girthN", deviations);
+  return {
+    weightN: massKg(rider, deviations) * GRAVITY,
+    at: { x: assumed("loadPart", deviations) * tree.lengthMm, y: 0, z: assumed("loadHeightMm", deviations) },
+    turnsWithBody: true,
+    pulls: [strap(tree, "near", pull), strap(tree, "off", pull)],
+  };
+}
+
+function strap(tree: Tree, side: Side, pullN: number): Pull {
+  const out = side === "near" ? -1 : 1;
+  return {
+    at: { x: tree.straps[side].xMm, y: out * STRAP_OUT_MM, z: tree.tipHeightMm - STRAP_BELOW_TIPS_MM },
+    force: { x: 0, y: out * STRAP_OUTWARD * pullN, z: -pullN },
+  };
+}
