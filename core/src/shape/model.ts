@@ -22,6 +22,8 @@ export interface Section {
   faceAngleRad(side: "near" | "off", fromMm: number, toMm: number, deviations: Deviations): number;
   /** Half-width at a depth below the top, per side; undefined where the trace ends above it. */
   halfWidthMm(side: "near" | "off", depthMm: number, deviations: Deviations): number | undefined;
+  /** The uncertain inputs that this section's readings depend on. */
+  readonly uncertain: readonly Uncertain[];
   /** Smoothed outline for drawing, near side first. */
   readonly outline: readonly (readonly [number, number])[];
 }

@@ -5,7 +5,7 @@ const FEW_SIDES = 24;
 /** Points are averaged over this many standard uncertainties before chords are taken. */
 const WINDOW_SD = 6;
 /** Shortest step as part of the mean one, so that points set twice do no harm. */
-const SHORTEST_STEP = 1e-3;
+const SHORTEST_STEP = 1e-2;
 
 /** Length along the curve at each point by chords of the points, evened out where they lie closer than their uncertainty. */
 export function chordKnots(points: readonly Point[], sd: number): Float64Array {

@@ -1,5 +1,5 @@
 import { distance, at, type Point } from "./point.ts";
-import { factorise, smoothValues, type Smoothed } from "./reinsch.ts";
+import { smoothingSystem, smoothValues, type Smoothed } from "./reinsch.ts";
 import type { Curve } from "./curve.ts";
 import { arcKnots, chordKnots } from "./parameter.ts";
 
@@ -37,8 +37,8 @@ function fitOver(knots: Float64Array, points: readonly Point[], sd: number): Fit
   const y = Float64Array.from(points, (point) => point[0]);
   const z = Float64Array.from(points, (point) => point[1]);
   const fit = (strength: number): Fitted => {
-    const factors = factorise(knots, strength);
-    return { knots, y: smoothValues(factors, y), z: smoothValues(factors, z) };
+    const system = smoothingSystem(knots, strength);
+    return { knots, y: smoothValues(system, y), z: smoothValues(system, z) };
   };
   if (sd <= 0) return fit(0);
   const most = strongest(knots);
