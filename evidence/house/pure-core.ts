@@ -2,7 +2,7 @@ import ts from "typescript";
 import type { Finding, HouseRule, SourceFile } from "./finding.ts";
 
 /** Exact in every JavaScript engine; the rest of Math differs in its last bit. */
-const exactMath = new Set(["sqrt", "abs", "min", "max", "floor", "ceil", "round", "trunc", "sign"]);
+const exactMath = new Set(["sqrt", "abs", "min", "max", "floor", "ceil", "round", "trunc", "sign", "imul"]);
 
 /** What the outside world is called, and where it belongs. */
 const outside: Readonly<Record<string, string>> = {
