@@ -1,0 +1,23 @@
+/** A figure as it was worked out elsewhere: a value and half of its central 95 %, in one unit. Nothing is worked out here. */
+export interface Figure {
+  readonly value: number;
+  readonly u: number | undefined;
+}
+
+export type Unit = "mm" | "deg" | "%" | "kPa";
+const UNIT_WORDS: { readonly [U in Unit]: string } = { mm: " mm", deg: "°", "%": " %", kPa: " kPa" };
+
+/** A figure in print: one decimal, none where its doubt is 10 or more; a missing one says so. */
+export function printed(figure: Figure | undefined, unit: Unit): string {
+  if (figure === undefined) return "not read";
+  const { value, u } = figure;
+  const decimals = u !== undefined && u >= 10 ? 0 : 1;
+  const doubt = u === undefined ? "" : ` ± ${u.toFixed(decimals)}`;
+  return `${signed(value, decimals)}${doubt}${UNIT_WORDS[unit]}`;
+}
+
+/** A true minus sign, and no minus before a figure that prints as nothing. */
+function signed(value: number, decimals: number): string {
+  const text = Math.abs(value).toFixed(decimals);
+  return value < 0 && Number(text) !== 0 ? `−${text}` : text;
+}
