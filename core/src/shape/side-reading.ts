@@ -12,7 +12,7 @@ export function heightAt(form: SideForm, u: number, shift: SideShift): number {
     const u1 = shiftedU(form, i, shift);
     const z1 = shiftedZ(form, i, shift);
     const steep = (u1 - u0) * STEEPEST < z0 - z1 || u1 <= u0;
-    if (steep) return z0 + (u - u0) * -STEEPEST;
+    if (steep) return z0 - (u - u0) * STEEPEST;
     if (u1 >= u) return z0 + ((u - u0) / (u1 - u0)) * (z1 - z0);
     [u0, z0] = [u1, z1];
   }
