@@ -1,0 +1,24 @@
+// npm run docs: writes the pages that are made from the program; with --check only says which are not current.
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { commandsPage } from "./docs/commands-page.ts";
+
+const root = dirname(dirname(fileURLToPath(import.meta.url)));
+const pages: Readonly<Record<string, () => string>> = {
+  "docs/reference/commands.md": commandsPage,
+};
+
+const isCheck = process.argv.includes("--check");
+for (const [path, write] of Object.entries(pages)) {
+  const full = join(root, path);
+  const text = write();
+  if (existsSync(full) && readFileSync(full, "utf8") === text) continue;
+  if (isCheck) {
+    console.log(`${path} is not what the program says now: npm run docs`);
+    process.exitCode = 1;
+  } else {
+    writeFileSync(full, text);
+    console.log(`written: ${path}`);
+  }
+}
