@@ -11,6 +11,10 @@ export interface Desk {
   close(): void;
 }
 
+/** Signs that steer a terminal or turn its text around; a case file may hold them, a screen never gets them. */
+const steering = /[^\P{C}\n]/gu;
+const plain = (text: string): string => text.replace(steering, "?");
+
 /** The terminal, or whatever stands in its place. A reader that goes away (`| head`) ends the command quietly. */
 export function terminal(): Desk {
   process.stdout.on("error", (error: NodeJS.ErrnoException) => process.exit(error.code === "EPIPE" ? 0 : 3));
@@ -22,10 +26,10 @@ export function terminal(): Desk {
     return lines;
   };
   return {
-    say: (line = "") => void process.stdout.write(`${line}\n`),
-    tell: (line) => void process.stderr.write(`${line}\n`),
+    say: (line = "") => void process.stdout.write(`${plain(line)}\n`),
+    tell: (line) => void process.stderr.write(`${plain(line)}\n`),
     async ask(prompt) {
-      process.stdout.write(prompt);
+      process.stdout.write(plain(prompt));
       const next = await open().next();
       return next.done ? undefined : next.value;
     },

@@ -1,5 +1,4 @@
-import { caseSchema } from "@treewright/core/survey/case.ts";
-import { toJSONSchema } from "zod";
+import { caseJsonSchema } from "@treewright/core/survey/json-schema.ts";
 import type { Command } from "../command.ts";
 import { EXIT } from "../exit.ts";
 
@@ -13,7 +12,7 @@ export const schema: Command = {
   options: {},
   examples: [["schema > case.schema.json", "for an editor that completes and checks while you type"]],
   async run(_given, desk) {
-    desk.say(JSON.stringify(toJSONSchema(caseSchema, { io: "input" }), null, 1));
+    desk.say(JSON.stringify(caseJsonSchema(), null, 1));
     return EXIT.answered;
   },
 };
