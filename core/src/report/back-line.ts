@@ -30,7 +30,7 @@ export function backLine(back: BackLine, [x, y]: At, width: number): readonly It
 }
 
 function unread([x, y]: At, width: number): readonly Item[] {
-  const level = y + HIGH / 2;
+  const level = y + HIGH * 0.7;
   return [
     line("back line", "thin", [[x, level], [x + width, level]], { dashed: true }),
     words("back line, words", SMALL, [x + width, level - 1.2], "the back's profile was not read", { anchor: "end" }),

@@ -1,5 +1,5 @@
 import type { At, Item, Measure } from "../engine/drawing.ts";
-import { moved } from "../engine/drawing/block.ts";
+import { moved, stacked } from "../engine/drawing/block.ts";
 import { line, words } from "../engine/drawing/marks.ts";
 import { paragraph } from "../engine/drawing/paragraph.ts";
 import { FIGURE, SMALL } from "./looks.ts";
@@ -12,12 +12,15 @@ export const SCALE_BARS_HIGH = 23;
 
 const MEASURE_ME =
   "Measure all three bars with a steel rule before you cut. Print at actual size, without fitting to the page. " +
-  "A bar that is off by more than 0.5 mm spoils this sheet: print it again. " +
-  "What they measured:  level ........ mm   upright ........ mm";
+  "A bar that is off by more than 0.5 mm spoils this sheet: print it again.";
+const THEY_MEASURED = "Measured:  level ............  upright ............";
 
 /** Level bars in mm and inches, laid out from their upper left corner, with the sentence that asks to measure them. */
 export function levelBars([x, y]: At, width: number, measure: Measure): readonly Item[] {
-  const asked = paragraph("scale bars, request", MEASURE_ME, SMALL, width - FOUR_INCHES - 6, measure);
+  const asked = stacked(
+    [MEASURE_ME, THEY_MEASURED].map((said) => paragraph("scale bars, request", said, SMALL, width - FOUR_INCHES - 6, measure)),
+    1.5,
+  );
   return [
     ...levelBar("bar of 100 mm, level", "100 mm", [x, y + 7], BAR, STEP),
     ...levelBar("bar of 4 inches", "4 in", [x, y + 18], FOUR_INCHES, 25.4),

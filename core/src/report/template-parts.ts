@@ -54,8 +54,8 @@ function centrePlane(level: number): readonly Item[] {
 function tipsLevel(tips: { near: At; off: At }, level: number): readonly Item[] {
   return [
     line("level of the tips", "thin", [[tips.near[0], level], [tips.off[0], level]]),
-    words("level of the tips, words", SMALL, [tips.near[0] + 5, level + 3.4], "level of the tips"),
-    words("level of the tips, words", SMALL, [tips.off[0] - 5, level + 3.4], "level of the tips", { anchor: "end" }),
+    words("level of the tips, words", SMALL, [tips.near[0] + 20, level + 3.4], "level of the tips"),
+    words("level of the tips, words", SMALL, [tips.off[0] - 20, level + 3.4], "level of the tips", { anchor: "end" }),
   ];
 }
 

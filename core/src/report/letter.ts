@@ -1,0 +1,98 @@
+import type { Document, Measure, Page } from "../engine/drawing.ts";
+import { abreast, type Block, dealt, moved, stacked } from "../engine/drawing/block.ts";
+import { paragraph } from "../engine/drawing/paragraph.ts";
+import type { LetterData } from "./letter-data.ts";
+import { FOOT_TOP, letterFoot, letterHead } from "./letter-frame.ts";
+import { LETTER, LETTER_BOLD } from "./looks.ts";
+import { refuseOwnerWords } from "./owner-words.ts";
+import { A4, FRAME } from "./sheet-frame.ts";
+import { stopSign } from "./stop-sign.ts";
+
+/** An owner reads two pages and not three (common practice, no source). */
+export const LETTER_PAGES = 2;
+const LEFT = FRAME.left + 3;
+const TEXT_LEFT = 45;
+/** About 60 characters of the letter's type. */
+const TEXT_WIDE = 116;
+/** Between sentences, and more before a new heading, mm. */
+const GAP = 1;
+const HEADING_GAP = 3.4;
+
+/** The letter would run over its two pages. Nothing is left out in silence: its sentences must be fewer or shorter. */
+export class LetterTooLong extends Error {
+  readonly pages: number;
+  constructor(pages: number) {
+    super(`the letter takes ${pages} pages and may take ${LETTER_PAGES}: fewer or shorter sentences are needed`);
+    this.name = "LetterTooLong";
+    this.pages = pages;
+  }
+}
+
+/** The owner's letter, at most two pages. Throws LetterTooLong, and LetterRefused for words an owner is never told. */
+export function letterOf(data: LetterData, measure: Measure): Document {
+  const head = letterHead(data, measure);
+  const parts = [
+    stopSign(data.facts.stop, FRAME.right - LEFT, measure, "letter"),
+    opening(data, measure),
+    ...sections(data).flatMap(({ heading, says }) => section(heading, says, data, measure)),
+    ...section("", [`With kind regards, ${data.facts.hand}`], data, measure),
+  ];
+  const pages = dealt(parts, FOOT_TOP - head.height - FRAME.top - 4, GAP);
+  if (pages.length > LETTER_PAGES) throw new LetterTooLong(pages.length);
+  const set = pages.map((blocks, i): Page => {
+    const body = moved(stacked(blocks, GAP).items, [LEFT, FRAME.top + head.height]);
+    return { ...A4, items: [...moved(head.items, [0, FRAME.top]), ...body, ...letterFoot(data, i + 1, pages.length, measure)] };
+  });
+  return { title: `Letter to the owner: ${data.facts.caseTitle}`, language: "en", pages: set };
+}
+
+function opening(data: LetterData, measure: Measure): Block {
+  const { owner, facts } = data;
+  const subject = paragraph("subject", `${facts.horse} and the saddle “${facts.saddle}”`, LETTER_BOLD, TEXT_WIDE, measure);
+  const date = paragraph("date", facts.date, LETTER, TEXT_LEFT, measure);
+  const greeting = paragraph("greeting", owner === "" ? "To the owner," : `Dear ${owner},`, LETTER, TEXT_WIDE, measure);
+  const right = stacked([subject, greeting], 2);
+  return abreast([
+    { x: 0, block: date },
+    { x: TEXT_LEFT, block: right },
+  ]);
+}
+
+interface Section {
+  readonly heading: string;
+  readonly says: readonly string[];
+}
+
+function sections(data: LetterData): readonly Section[] {
+  const found = (one: LetterData["horse"]) => [one.says, ...one.because];
+  return [
+    { heading: "What you asked", says: [data.asked] },
+    { heading: "May you ride?", says: [data.mayIRide] },
+    { heading: "Your horse", says: found(data.horse) },
+    { heading: "The saddle", says: found(data.saddle) },
+    { heading: "The work", says: found(data.work) },
+    { heading: "What will be done", says: data.willBeDone },
+    { heading: "What will not", says: data.willNotBeDone },
+    { heading: "What follows", says: data.follows },
+    { heading: "Who may do it", says: [data.whoMayDoIt] },
+    { heading: "When we meet next", says: [data.nextVisit] },
+    { heading: "Please heed", says: data.facts.cautions },
+    { heading: "What we cannot see", says: data.limits },
+  ];
+}
+
+/** A row for each sentence, the heading hung to the left of the first; an empty section has no row. */
+function section(heading: string, says: readonly string[], data: LetterData, measure: Measure): readonly Block[] {
+  const full = says.filter((said) => said.trim() !== "");
+  return full.map((said, i) => {
+    refuseOwnerWords(heading, said, [data.facts.horse, data.facts.saddle]);
+    const text = paragraph(heading || "regards", said, LETTER, TEXT_WIDE, measure);
+    if (i > 0) return abreast([{ x: TEXT_LEFT, block: text }]);
+    const name = paragraph(`${heading}, heading`, heading, LETTER_BOLD, TEXT_LEFT - 5, measure);
+    const first = abreast([
+      { x: 0, block: name },
+      { x: TEXT_LEFT, block: text },
+    ]);
+    return { items: moved(first.items, [0, HEADING_GAP]), height: first.height + HEADING_GAP };
+  });
+}
