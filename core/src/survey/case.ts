@@ -11,17 +11,17 @@ export const CASE_BYTES_MAX = 2_000_000;
 /** One saddle, the horses that wear it, the people, and the plates at hand. The one definition: schema, types and documentation come from here. */
 export const caseSchema = z
   .strictObject({
-    format: z.literal(CASE_FORMAT),
-    version: z.literal(CASE_VERSION),
-    title: z.string().min(1).max(200),
+    format: z.literal(CASE_FORMAT).meta({ description: "what kind of file this is" }),
+    version: z.literal(CASE_VERSION).meta({ description: "version of the format" }),
+    title: z.string().min(1).max(200).meta({ description: "title of the case" }),
     invented: z.boolean().default(false).meta({ description: "an invented example: its sheets say so" }),
     practice: practiceSchema.prefault({}),
     visit: visitSchema,
     worker: workerSchema.prefault({}),
     rider: riderSchema.prefault({}),
     saddle: saddleSchema,
-    horses: z.array(horseSchema).min(1).max(8),
-    platesAtHand: z.array(plateSchema).max(60).default([]),
+    horses: z.array(horseSchema).min(1).max(8).meta({ description: "every horse that wears the saddle, one to eight" }),
+    platesAtHand: z.array(plateSchema).max(60).default([]).meta({ description: "plates at hand, at most 60" }),
   })
   .meta({ description: "a Treewright case" });
 

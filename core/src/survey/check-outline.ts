@@ -1,12 +1,11 @@
 import { show, unitCalled } from "../engine/quantity/index.ts";
 import { crossing, type Point } from "./crossing.ts";
 
-/** Something wrong with typed points: where within them, what was read, what is allowed. */
-export interface Fault {
-  readonly at: readonly (string | number)[];
-  readonly read: unknown;
-  readonly allowed: string;
-}
+/** Something wrong with typed points: where within them, what was read (in words, or as typed), what is allowed. */
+export type Fault = { readonly at: readonly (string | number)[]; readonly allowed: string } & (
+  | { readonly read: string }
+  | { readonly typed: unknown }
+);
 type Unit = "mm" | "cm" | "in";
 
 /** Plausible outlines in mm. All are assumptions, wide enough for a Shetland pony and a Shire. */
@@ -20,7 +19,7 @@ const ABOVE_TOP_MM = 40;
 const PROFILE_LENGTH_MM = [150, 1300] as const;
 const PROFILE_HEIGHT_MOST_MM = 350;
 
-const inUnit = (mm: number, unit: Unit): string => show(mm, "length", unitCalled(unit, "length"), unit === "in" ? 1.5 : 0.5);
+const inUnit = (mm: number, unit: Unit): string => show(mm, "length", unitCalled(unit, "length"), unit === "in" ? 1.6 : 1);
 
 /** A trace across the back: near side first, both sides of the midline, top at (0, 0), no crossing. It may double back. */
 export function checkTrace(points: readonly Point[], unit: Unit): readonly Fault[] {

@@ -22,7 +22,7 @@ export function asksUnit(field: Field, typed: number | string): string {
   const number = typeof typed === "number" ? typed : Number(typed);
   if (!Number.isFinite(number)) return "";
   const other = UNITS[field.kind].slice(1).filter((unit) => inRange(field, number * unit.times));
-  return other.map((unit) => `; if ${number} is meant in ${unit.name}, write "${number} ${unit.name}"`).join("");
+  return other.map((unit) => `; if you mean ${number} ${unit.name}, write "${number} ${unit.name}"`).join("");
 }
 
 /** Everything a measured field may hold, in words. */

@@ -22,8 +22,8 @@ export const historySchema = z
 
 const grade = z
   .strictObject({
-    grade: z.int().min(0).max(3),
-    twice: z.enum(["yes", "no", "not-tried"]).default("not-tried"),
+    grade: z.int().min(0).max(3).meta({ description: "reaction to pressure: 0 none, 1 mild, 2 clear, 3 strong" }),
+    twice: z.enum(["yes", "no", "not-tried"]).default("not-tried").meta({ description: "was the reaction there again" }),
   })
   .meta({ description: "reaction to pressure: 0 none, 1 mild, 2 clear, 3 strong; twice: was it there again" });
 
@@ -63,7 +63,7 @@ export const movingSchema = z
  */
 export const traceSchema = z
   .strictObject({
-    station: z.enum(STATIONS),
+    station: z.enum(STATIONS).meta({ description: "place along the back: front at the tree points, mid at the deepest seat, rear 40 mm before the panel's end" }),
     behindFront: measured({ kind: "length", lo: -100, hi: 700, by: "ruler", about: "distance of this trace behind the front station, along the back" }),
     temper: z.enum(["cold", "warm", "not-asked"]).default("not-asked").meta({ description: "before work (cold) or after 20 to 30 minutes of it (warm)" }),
     minutesSinceWork: measured({ kind: "time", lo: 0, hi: 100000, by: "count", about: "minutes since work" }),
@@ -72,8 +72,8 @@ export const traceSchema = z
       .enum(["flexible-curve", "template", "ruler"])
       .default("flexible-curve")
       .meta({ description: "flexible curve, card template cut to the back, or offsets by ruler" }),
-    unit: z.enum(["mm", "cm", "in"]).default("mm"),
-    points: z.array(pointTyped).min(7).max(2000).meta({ description: "y (to the horse's right) and z (up) of each point, near side first, in the unit of this trace" }),
+    unit: z.enum(["mm", "cm", "in"]).default("mm").meta({ description: "unit of the points" }),
+    points: z.array(pointTyped).min(7).max(2000).meta({ description: "points [y to the off side, z up], near side first, top of the back at [0, 0]" }),
     repeats: z.array(z.array(pointTyped).min(7).max(2000)).max(9).default([]).meta({ description: "the same trace drawn again, each time lifted off" }),
   })
   .transform(traceInMm)
@@ -81,8 +81,8 @@ export const traceSchema = z
 
 export const profileSchema = z
   .strictObject({
-    unit: z.enum(["mm", "cm", "in"]).default("mm"),
-    points: z.array(pointTyped).min(3).max(2000).meta({ description: "x (behind the front station) and z (height of the midline to a level line) of each point" }),
+    unit: z.enum(["mm", "cm", "in"]).default("mm").meta({ description: "unit of the points" }),
+    points: z.array(pointTyped).min(3).max(2000).meta({ description: "points [x behind the front station, z of the midline to a level line, up]" }),
   })
   .transform(profileInMm)
   .meta({ description: "the midline from front station to behind the saddle, against a level line" });
@@ -113,6 +113,12 @@ const girthedSchema = z.strictObject({
   strapLine: measured({ kind: "length", lo: -250, hi: 350, by: "ruler", about: "line in which the girth hangs, distance behind the front station" }),
 });
 
+const movedSchema = z.strictObject({
+  ...stateReadings,
+  sideOffset: measured({ kind: "length", lo: 0, hi: 120, by: "ruler", about: "steady side offset seen from behind" }),
+  rearLift: measured({ kind: "length", lo: 0, hi: 120, by: "ruler", about: "lift of the rear edge in trot" }),
+});
+
 /** A template of the wanted head offered up to the head, with feelers in three places each side. */
 export const templateSchema = z
   .strictObject({
@@ -127,25 +133,21 @@ export const templateSchema = z
 
 export const horseSchema = z
   .strictObject({
-    name: z.string().min(1).max(120),
+    name: z.string().min(1).max(120).meta({ description: "name of the horse" }),
     about: words("breed, age, work"),
     age: measured({ kind: "age", lo: 0, hi: 45, by: "count", about: "age" }),
     history: historySchema.prefault({}),
     standing: standingSchema.prefault({}),
     hands: handsSchema.prefault({}),
     moving: movingSchema.prefault({}),
-    traces: z.array(traceSchema).max(24).default([]),
+    traces: z.array(traceSchema).max(24).default([]).meta({ description: "tracings, at most 24" }),
     profile: profileSchema.optional(),
     trunkUnchanged: said("behind the hollow the trunk has the shape it had before"),
-    laidOn: stateSchema.prefault({}),
-    girthed: girthedSchema.prefault({}),
-    riderUp: stateSchema.prefault({}),
-    halfSeat: stateSchema.prefault({}),
-    moved: z.strictObject({
-      ...stateReadings,
-      sideOffset: measured({ kind: "length", lo: 0, hi: 120, by: "ruler", about: "steady side offset seen from behind" }),
-      rearLift: measured({ kind: "length", lo: 0, hi: 120, by: "ruler", about: "lift of the rear edge in trot" }),
-    }).prefault({}),
+    laidOn: stateSchema.prefault({}).meta({ description: "laid on, girth hanging" }),
+    girthed: girthedSchema.prefault({}).meta({ description: "girthed up, no rider" }),
+    riderUp: stateSchema.prefault({}).meta({ description: "rider up, sitting still" }),
+    halfSeat: stateSchema.prefault({}).meta({ description: "rider in half-seat" }),
+    moved: movedSchema.prefault({}).meta({ description: "ridden, in movement" }),
     template: templateSchema.prefault({}),
     onlyThisHorse: said("signed: the other horses of this saddle are left out"),
   })

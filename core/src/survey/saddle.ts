@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { ARCH, EXCHANGE, METAL, MOVED_BY, PARTS, SPECIAL_FORM, TOLD_BY } from "../terms/construction.ts";
+import { calliperOnBare } from "./calliper-on-bare.ts";
 import { measured, said, seen, sign, words } from "./typed.ts";
 
 export const standingOfSaddleSchema = z
@@ -27,13 +28,15 @@ export const incidentsSchema = z
   })
   .meta({ description: "incidents, asked one by one" });
 
-const alterationSchema = z.strictObject({
-  date: z.string().max(20).meta({ description: "when, yyyy or yyyy-mm or yyyy-mm-dd, or unknown" }),
-  change: measured({ kind: "length", lo: -60, hi: 60, by: "ruler", about: "change of the spread inside the tips; opening is positive" }),
-  by: words("by whom", 120),
-  knownHand: said("the hand is known and qualified"),
-  way: z.enum(["press", "exchange", "heat", "unknown"]).default("unknown"),
-});
+const alterationSchema = z
+  .strictObject({
+    date: z.string().max(20).meta({ description: "when, yyyy or yyyy-mm or yyyy-mm-dd, or unknown" }),
+    change: measured({ kind: "length", lo: -60, hi: 60, by: "ruler", about: "change of the spread inside the tips; opening is positive" }),
+    by: words("by whom", 120),
+    knownHand: said("the hand is known and qualified"),
+    way: z.enum(["press", "exchange", "heat", "unknown"]).default("unknown").meta({ description: "how it was altered" }),
+  })
+  .meta({ description: "one earlier alteration of the head" });
 
 export const pastSchema = z
   .strictObject({
@@ -43,7 +46,7 @@ export const pastSchema = z
     storedHot: said("stored hot: car, loft"),
     storedDamp: said("stored damp, flooded, mouldy"),
     alterationsKnown: z.enum(["none", "listed", "unknown", "not-asked"]).default("not-asked").meta({ description: "are earlier alterations of the head known" }),
-    alterations: z.array(alterationSchema).max(40).default([]),
+    alterations: z.array(alterationSchema).max(40).default([]).meta({ description: "earlier alterations of the head, oldest first" }),
     repaired: said("repaired, replated, bandaged, extra rivets, filler"),
     heatedBefore: said("its head was heated before"),
   })
@@ -51,13 +54,16 @@ export const pastSchema = z
 
 export const buildSchema = z
   .strictObject({
-    arch: z.enum(ARCH).default("unknown"),
-    metal: z.enum(METAL).default("unknown"),
-    exchange: z.enum(EXCHANGE).default("unknown"),
-    movedBy: z.enum(MOVED_BY).default("unknown"),
-    form: z.enum(SPECIAL_FORM).default("none"),
-    toldBy: z.enum(TOLD_BY).default("not-told"),
-    treeTemperature: z.enum(["below-15-C", "15-C-and-over", "not-looked"]).default("not-looked"),
+    arch: z.enum(ARCH).default("unknown").meta({ description: "what the arch of the head is made of" }),
+    metal: z.enum(METAL).default("unknown").meta({ description: "metal that reinforces the head" }),
+    exchange: z.enum(EXCHANGE).default("unknown").meta({ description: "part of the head made to be exchanged" }),
+    movedBy: z.enum(MOVED_BY).default("unknown").meta({ description: "what moves this head" }),
+    form: z.enum(SPECIAL_FORM).default("none").meta({ description: "special form of saddle or head" }),
+    toldBy: z.enum(TOLD_BY).default("not-told").meta({ description: "how the build was told" }),
+    treeTemperature: z
+      .enum(["below-15-C", "15-C-and-over", "not-looked"])
+      .default("not-looked")
+      .meta({ description: "temperature of the tree" }),
   })
   .meta({ description: "how the head is built, by its properties, and how that was told" });
 
@@ -65,8 +71,9 @@ export const lookedSchema = z
   .strictObject({
     level: z.enum(["not-looked", "dressed", "bare"]).default("not-looked").meta({ description: "was the tree looked at under its cover or bare" }),
     parts: z
-      .strictObject(Object.fromEntries(PARTS.map((part) => [part, seen(part)])) as Record<(typeof PARTS)[number], ReturnType<typeof seen>>)
-      .prefault({}),
+      .strictObject(Object.fromEntries(PARTS.map((part) => [part, seen(part.replace("-", " "))])) as Record<(typeof PARTS)[number], ReturnType<typeof seen>>)
+      .prefault({})
+      .meta({ description: "part by part" }),
     squeeze: seen("head squeezed and pulled at the tips by the heels of the hands"),
     flex: seen("head against the thigh, cantle drawn toward it"),
     twist: seen("head held, cantle turned both ways"),
@@ -114,9 +121,9 @@ const bearingSide = z.strictObject({
   width: len(25, 220, "width of the face", "ruler"),
   faceAngle: deg(-10, 80, "angle of the face to the horizontal, outer edge lower is positive"),
   underStraightEdge: len(-80, 220, "height of the straight-edge over the middle of the face", "ruler"),
-  inner: len(3, 110, "panel thickness at the inner edge", "ruler"),
-  middle: len(3, 110, "panel thickness in the middle", "ruler"),
-  outer: len(3, 110, "panel thickness at the outer edge", "ruler"),
+  inner: len(3, 110, "panel thickness under the face at its inner edge", "ruler"),
+  middle: len(3, 110, "panel thickness under the face in its middle", "ruler"),
+  outer: len(3, 110, "panel thickness under the face at its outer edge", "ruler"),
 });
 
 const bearingStation = z.strictObject({
@@ -143,8 +150,11 @@ export const bearingSchema = z
 
 export const panelSchema = z
   .strictObject({
-    filling: z.enum(["wool", "foam", "air", "unknown"]).default("unknown"),
-    state: z.enum(["good", "flat", "lumpy", "wrong-shape", "not-looked"]).default("not-looked"),
+    filling: z.enum(["wool", "foam", "air", "unknown"]).default("unknown").meta({ description: "what the panel is filled with" }),
+    state: z
+      .enum(["good", "flat", "lumpy", "wrong-shape", "not-looked"])
+      .default("not-looked")
+      .meta({ description: "state of the panel" }),
     square: seen("panel square on the tree"),
   })
   .meta({ description: "the panel" });
@@ -153,7 +163,10 @@ export const mountingSchema = z
   .strictObject({
     holes: measured({ kind: "count", lo: 0, hi: 12, by: "count", about: "screw holes a side" }),
     pitch: len(0, 150, "distance between the holes of one side"),
-    edge: z.enum(["square", "rounded", "bevelled", "keyed", "unknown"]).default("unknown"),
+    edge: z
+      .enum(["square", "rounded", "bevelled", "keyed", "unknown"])
+      .default("unknown")
+      .meta({ description: "edge of the plate where it is held" }),
     thickness: len(1, 15, "thickness of the plate where it is held"),
   })
   .meta({ description: "how a changeable plate is held" });
@@ -164,15 +177,16 @@ export const plateSchema = z
     maker: words("maker of the plate", 80),
     mounting: mountingSchema.prefault({}),
     spreadTips: len(90, 360, "spread at the tips, as fitted if it was, on the head's named face"),
-    halfAngle: deg(10, 75, "half-angle"),
+    halfAngle: deg(10, 75, "half-angle of the plate"),
     asFitted: said("measured as fitted in this head, not loose"),
     sound: seen("plate straight, holes sound, no crack"),
   })
+  .transform((plate) => calliperOnBare(plate))
   .meta({ description: "a plate at hand" });
 
 export const saddleSchema = z
   .strictObject({
-    name: z.string().min(1).max(120),
+    name: z.string().min(1).max(120).meta({ description: "name of the saddle in this case" }),
     maker: words("maker", 120),
     model: words("model", 120),
     standing: standingOfSaddleSchema.prefault({}),
@@ -185,4 +199,5 @@ export const saddleSchema = z
     panel: panelSchema.prefault({}),
     mounting: mountingSchema.prefault({}),
   })
+  .transform((saddle) => (saddle.looked.level === "bare" ? calliperOnBare(saddle) : saddle))
   .meta({ description: "the saddle" });

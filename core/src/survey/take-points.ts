@@ -28,8 +28,8 @@ function pointsInMm(
   check: Check,
   context: z.RefinementCtx,
 ): readonly Point[] {
-  const refuse = ({ at, read, allowed }: Fault) =>
-    context.addIssue({ code: "custom", message: allowed, path: [...path, ...at], params: { read, allowed } });
+  const refuse = ({ at, allowed, ...said }: Fault) =>
+    context.addIssue({ code: "custom", message: allowed, path: [...path, ...at], params: { ...said, allowed } });
   const points = typed.map((point, at) => pointInMm(point, unit, (fault) => refuse({ ...fault, at: [at, ...fault.at] })));
   if (points.some((point) => point === undefined)) return z.NEVER;
   const read = points.filter((point) => point !== undefined);
@@ -47,6 +47,6 @@ function coordinate(typed: number | string, unit: Unit, refuse: (fault: Fault) =
   const parsed = parseQuantity(typed, "length", unitCalled(unit, "length") ?? usualUnit("length"));
   if (parsed.ok && Math.abs(parsed.value) <= FURTHEST_MM) return parsed.value;
   const most = Math.floor(FURTHEST_MM / (unitCalled(unit, "length")?.times ?? 1));
-  refuse({ at: [], read: typed, allowed: parsed.ok || !parsed.asks.startsWith("is that") ? `a number from -${most} to ${most} ${unit}` : parsed.asks });
+  refuse({ at: [], typed, allowed: parsed.ok || !parsed.asks.startsWith("is that") ? `a number from -${most} to ${most} ${unit}` : parsed.asks });
   return undefined;
 }

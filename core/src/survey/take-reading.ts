@@ -9,7 +9,7 @@ import type { Field, TypedReading } from "./typed.ts";
 
 type Value = number | string;
 type Path = (string | number)[];
-type Refuse = (read: unknown, allowed: string, path?: Path) => void;
+type Refuse = (typed: unknown, allowed: string, path?: Path) => void;
 
 const isAbsentWord = (typed: unknown): typed is Absent => ABSENT.some((word) => word === typed);
 
@@ -19,8 +19,8 @@ const isAbsentWord = (typed: unknown): typed is Absent => ABSENT.some((word) => 
  */
 export function takeReading(typed: TypedReading, field: Field, context: z.RefinementCtx): Measured {
   if (isAbsentWord(typed)) return { absent: typed };
-  const refuse: Refuse = (read, allowed, path = []) =>
-    context.addIssue({ code: "custom", message: allowed, path, params: { read, allowed } });
+  const refuse: Refuse = (value, allowed, path = []) =>
+    context.addIssue({ code: "custom", message: allowed, path, params: { typed: value, allowed } });
   const reading = typeof typed === "object" ? fromFull(typed, ["read"], field, refuse) : fromFull({ read: typed }, [], field, refuse);
   return reading ?? z.NEVER;
 }
@@ -31,7 +31,7 @@ function fromFull(full: Exclude<TypedReading, Value>, base: Path, field: Field, 
   if (!spread) refuse(instrument, `${instrument} does not read this; one of ${instrumentsFor(field.kind).join(", ")} does`, ["by"]);
   const list = Array.isArray(full.read) ? full.read : [full.read];
   const inList = (at: number): Path => (Array.isArray(full.read) ? [...base, at] : base);
-  const parsed = list.map((value, at) => taken(value, field, (read, allowed) => refuse(read, allowed, inList(at))));
+  const parsed = list.map((value, at) => taken(value, field, (one, allowed) => refuse(one, allowed, inList(at))));
   const own = full.uncertainty === undefined ? undefined : ownTyped(full.uncertainty, field, refuse);
   const values = parsed.flatMap((one) => (one?.ok ? [one.value] : []));
   const first = parsed[0];
@@ -53,7 +53,7 @@ function fromFull(full: Exclude<TypedReading, Value>, base: Path, field: Field, 
 function taken(typed: Value, field: Field, refuse: Refuse): Parsed | undefined {
   const parsed = parseQuantity(typed, field.kind);
   if (!parsed.ok) {
-    refuse(typed, parsed.asks.startsWith("is that") ? parsed.asks : allowedReading(field));
+    refuse(typed, parsed.asks.startsWith("is that") ? parsed.asks : `${allowedReading(field)}${asksFingers(typed)}`);
     return undefined;
   }
   if (inRange(field, parsed.value) && (field.kind !== "count" || Number.isInteger(parsed.value))) return parsed;
@@ -61,6 +61,10 @@ function taken(typed: Value, field: Field, refuse: Refuse): Parsed | undefined {
   refuse(typed, `${rangeIn(field, parsed.unit)}${whole}${parsed.unitTyped ? "" : asksUnit(field, typed)}`);
   return undefined;
 }
+
+/** A finger is no unit: hands differ by a third. */
+const asksFingers = (typed: Value): string =>
+  /finger/i.test(String(typed)) ? `; for fingers, measure your own by ruler and write { "read": "54 mm", "by": "fingers" }` : "";
 
 function ownTyped(typed: Value, field: Field, refuse: Refuse): number | undefined {
   const parsed = parseQuantity(typed, field.kind);

@@ -1,0 +1,50 @@
+import { STATIONS, ZONES } from "../terms/places.ts";
+import { stepsOf } from "./path.ts";
+import { fieldAt } from "./schema-fields.ts";
+
+/** Where along the horse, on which side, in which state: said after the reading's own words. */
+const PLACE_WORDS: { readonly [step: string]: string } = {
+  ...Object.fromEntries(STATIONS.map((station) => [station, station])),
+  ...Object.fromEntries(ZONES.map((zone) => [zone, zone.replace(/-/g, " ")])),
+  near: "near side",
+  off: "off side",
+  laidOn: "laid on",
+  girthed: "girthed up",
+  riderUp: "rider up",
+  halfSeat: "half-seat",
+  moved: "in movement",
+};
+
+const ITEM_WORDS: { readonly [list: string]: string } = {
+  horses: "horse",
+  traces: "trace",
+  alterations: "alteration",
+  platesAtHand: "plate",
+  points: "point",
+  repeats: "repeat",
+};
+
+/** The nearest described place at or above a path: a typed point is described by its trace. */
+function leafAbout(path: string): string {
+  const field = fieldAt(path);
+  if (field && field.about !== "") return field.about;
+  const shorter = path.replace(/(\.[^.[\]]+|\[\d*\])$/, "");
+  return shorter === path || shorter === "" ? "" : leafAbout(shorter);
+}
+
+/**
+ * Plain words for a path of the case: `saddle.head.spreadTips` is "spread at the tips, on the face named",
+ * `horses[1].girthed.clearanceTop` is "clearance over the top of the withers, girthed up, horse 2".
+ * The path itself where the case has no such place.
+ */
+export function aboutPath(path: string): string {
+  const about = leafAbout(path);
+  const steps = stepsOf(path);
+  const places = steps.flatMap((step, at) => {
+    if (typeof step === "string") return PLACE_WORDS[step] ?? [];
+    const list = ITEM_WORDS[String(steps[at - 1])];
+    return list === undefined || (list === "horse" && step === 0) ? [] : `${list} ${step + 1}`;
+  });
+  const fresh = places.filter((place) => !about.includes(place.split(" ")[0] ?? place));
+  return [about, ...fresh].filter((words) => words !== "").join(", ") || path;
+}

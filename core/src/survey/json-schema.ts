@@ -1,0 +1,7 @@
+import { z } from "zod";
+import { caseSchema } from "./case.ts";
+
+/** JSON Schema (draft 2020-12) of the file as typed. Units, ranges of readings and outlines are checked beyond it. */
+export function caseJsonSchema(): object {
+  return z.toJSONSchema(caseSchema, { io: "input" });
+}
