@@ -3,10 +3,12 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { commandsPage } from "./docs/commands-page.ts";
+import { limitsPage } from "./docs/limits-page.ts";
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const pages: Readonly<Record<string, () => string>> = {
   "docs/reference/commands.md": commandsPage,
+  "docs/reference/limits.md": limitsPage,
 };
 
 const isCheck = process.argv.includes("--check");
