@@ -1,0 +1,15 @@
+import type { Rule } from "../judgement.ts";
+import { FIT_RULES } from "./fit.ts";
+import { HORSE_RULES } from "./horse.ts";
+import { SADDLE_RULES } from "./saddle.ts";
+import { RIGHT_RULES, STANDING_RULES, WAY_RULES } from "./ways.ts";
+
+/** Every rule that is not a limit, in the order of the gates. */
+export const RULES: readonly Rule[] = [
+  ...HORSE_RULES,
+  ...RIGHT_RULES,
+  ...SADDLE_RULES,
+  ...STANDING_RULES,
+  ...FIT_RULES,
+  ...WAY_RULES,
+];
