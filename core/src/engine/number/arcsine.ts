@@ -22,8 +22,6 @@ const Q2 = 2.0209457602335057;
 const Q3 = -0.6882839716054533;
 const Q4 = 7.703815055590194e-2;
 
-/** Below this asin(x) is x to the last bit. */
-const TINY = 1.4901161193847656e-8;
 /** Above this the plain half-angle form is already good. */
 const NEAR_ONE = 0.975;
 
@@ -48,7 +46,7 @@ function steepArcsine(x: number): number {
 /** Arc sine of x, from -pi/2 to pi/2. */
 export function asin(x: number): number {
   const size = Math.abs(x);
-  if (size < 0.5) return size < TINY ? x : x + x * excess(x * x);
+  if (size < 0.5) return x + x * excess(x * x);
   if (!(size <= 1)) return NaN;
   return x < 0 ? -steepArcsine(size) : steepArcsine(size);
 }

@@ -21,9 +21,6 @@ const A8 = 4.9768779946159324e-2;
 const A9 = -3.6531572744216916e-2;
 const A10 = 1.6285820115365782e-2;
 
-/** Below this atan(x) is x to the last bit. */
-const TINY = 7.450580596923828e-9;
-
 /** angle + angleTail, plus the arc tangent of x (|x| <= 7/16). */
 function beyond(angle: number, angleTail: number, x: number): number {
   const z = x * x;
@@ -35,7 +32,7 @@ function beyond(angle: number, angleTail: number, x: number): number {
 
 /** Arc tangent of x >= 0. */
 function ofSize(x: number): number {
-  if (x < 0.4375) return x < TINY ? x : beyond(0, 0, x);
+  if (x < 0.4375) return beyond(0, 0, x);
   if (x < 0.6875) return beyond(0.4636476090008061, 2.2698777452961687e-17, (2 * x - 1) / (2 + x));
   if (x < 1.1875) return beyond(0.7853981633974483, 3.061616997868383e-17, (x - 1) / (x + 1));
   if (x < 2.4375) return beyond(0.982793723247329, 1.3903311031230998e-17, (x - 1.5) / (1 + 1.5 * x));

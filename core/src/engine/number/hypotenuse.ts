@@ -1,5 +1,5 @@
 /*
- * Length of a vector of two components, for every argument. Within 1 ulp: two products, one sum and one
+ * Length of a vector of two components, for every argument. Within 2 ulp: two products, one sum and one
  * root, each rounded once; scaled by a power of two (exact) where a square would leave the range.
  */
 

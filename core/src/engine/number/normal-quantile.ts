@@ -1,6 +1,6 @@
 /*
- * The standard normal value below which a given share lies. Relative error about 1e-16 in the published
- * algorithm; here within 4 ulp, or 1e-16 in all near the middle.
+ * The standard normal value below which a given share lies. Relative error about 1e-16 by its author;
+ * checked here to 1e-15.
  * Published: M. J. Wichura, Algorithm AS 241 (PPND16), Applied Statistics 37 (1988) 477-484.
  */
 import { log } from "./exponential.ts";

@@ -96,7 +96,7 @@ function ofSize(size: number, y: number): number {
 }
 
 function isOdd(y: number): boolean {
-  return Math.abs(y) < 9007199254740992 && Math.floor(y) === y && Math.floor(y / 2) * 2 !== y;
+  return Math.floor(y) === y && Math.floor(y / 2) * 2 !== y;
 }
 
 /** x to the power y. */

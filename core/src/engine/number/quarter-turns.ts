@@ -12,9 +12,6 @@
 /** Angles beyond this many radians are refused (NaN): n times 33 bits would no longer be exact. */
 export const ANGLE_LIMIT = 1.6e6;
 
-/** Below this an angle is its own sine and tangent to the last bit (and keeps its signed zero). */
-export const TINY_ANGLE = 7.450580596923828e-9;
-
 const TWO_OVER_PI = 0.6366197723675814;
 const PART_1 = 1.5707963267341256;
 const AFTER_1 = 6.077100506506192e-11;

@@ -8,7 +8,7 @@
  * notice is preserved.
  */
 import { QUARTER_PI } from "./constants.ts";
-import { ANGLE_LIMIT, quarterTurns, TINY_ANGLE } from "./quarter-turns.ts";
+import { ANGLE_LIMIT, quarterTurns } from "./quarter-turns.ts";
 
 const S1 = -0.16666666666666632;
 const S2 = 8.33333333332249e-3;
@@ -54,7 +54,7 @@ function sineAfter(turns: number, x: number, tail: number): number {
 /** Sine of x radians. */
 export function sin(x: number): number {
   const size = Math.abs(x);
-  if (size <= QUARTER_PI) return size < TINY_ANGLE ? x : nearSine(x, 0);
+  if (size <= QUARTER_PI) return nearSine(x, 0);
   if (!(size <= ANGLE_LIMIT)) return NaN;
   const turns = quarterTurns(x, REST);
   return sineAfter(turns, REST[0]!, REST[1]!);

@@ -10,7 +10,7 @@
 
 import { leadingBits } from "./binary.ts";
 import { QUARTER_PI, QUARTER_PI_TAIL } from "./constants.ts";
-import { ANGLE_LIMIT, quarterTurns, TINY_ANGLE } from "./quarter-turns.ts";
+import { ANGLE_LIMIT, quarterTurns } from "./quarter-turns.ts";
 
 const T0 = 0.3333333333333341;
 const T1 = 0.13333333333320124;
@@ -28,6 +28,8 @@ const T12 = 2.590730518636337e-5;
 
 /** Above this the tangent is taken from its distance to pi/4. */
 const STEEP = 0.67434;
+/** Below this the tangent of x is x to the last bit (and keeps its signed zero). */
+const TINY = 7.450580596923828e-9;
 const REST = new Float64Array(2);
 
 /** tan(x + tail) - x, for |x| <= 0.67434. */
@@ -67,7 +69,7 @@ function tangentAfter(odd: boolean, x: number, tail: number): number {
 /** Tangent of x radians. */
 export function tan(x: number): number {
   const size = Math.abs(x);
-  if (size <= QUARTER_PI) return size < TINY_ANGLE ? x : tangentAfter(false, x, 0);
+  if (size <= QUARTER_PI) return size < TINY ? x : tangentAfter(false, x, 0);
   if (!(size <= ANGLE_LIMIT)) return NaN;
   const turns = quarterTurns(x, REST);
   return tangentAfter((turns & 1) === 1, REST[0]!, REST[1]!);
