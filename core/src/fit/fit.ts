@@ -16,7 +16,7 @@ export interface ThirdFit {
   readonly meanKPa: number;
   readonly maxKPa: number;
   readonly areaCm2: number;
-  /** Part of the vertical load. */
+  /** Part of the sum of all pressures times area. */
   readonly share: number;
 }
 
@@ -31,8 +31,6 @@ export interface Rest {
   readonly crownOverBackMm: number;
   readonly frontRiseMm: number;
   readonly rearRiseMm: number;
-  /** Lift of the free end that a hand could make: two-ended gap at rest without load, mm. */
-  readonly rockMm: number;
   readonly centreXMm: number;
   readonly smallestEigenvalue: number;
   readonly unbalancedXN: number;

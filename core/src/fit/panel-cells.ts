@@ -1,0 +1,65 @@
+import { type StripCells, type Strip, stripCells } from "../engine/contact/strip-cells.ts";
+import type { Half, Tree } from "../shape/model.ts";
+import { quadraticWeights, weighted } from "../shape/along.ts";
+import { FACE_BOW_PER_MM } from "./assumed.ts";
+
+/** How finely a panel is cut: rows along (a multiple of 3) and cells across, each side. */
+export interface Mesh {
+  readonly nx: number;
+  readonly nv: number;
+}
+
+/** For one answer, for sweeps of settings, and for draws. The difference of the last two is added to the doubt. */
+export const MESHES = {
+  fine: { nx: 90, nv: 24 },
+  sweep: { nx: 45, nv: 24 },
+  draw: { nx: 24, nv: 10 },
+} as const satisfies Record<string, Mesh>;
+
+/** Thinnest panel that is calculated with, mm; a thinner figure comes only from carrying a wedge on past its stations. */
+const THINNEST_MM = 5;
+
+/** The two panels of a tree, cut in cells. The tree has been turned already, so no turn is left to make. */
+export function panelCells(tree: Tree, mesh: Mesh): StripCells {
+  return stripCells({
+    length: tree.lengthMm,
+    ...mesh,
+    low: stripOf(tree.halves.near, tree),
+    high: stripOf(tree.halves.off, tree),
+    faceCurvature: FACE_BOW_PER_MM,
+    turn: () => 0,
+    turnHeight: 0,
+  });
+}
+
+function stripOf(half: Half, tree: Tree): Strip {
+  return {
+    innerEdge: half.innerEdgeMm,
+    width: half.widthMm,
+    faceAngle: half.faceAngleRad,
+    height: half.heightMm,
+    thickness: thicknessOf(half, tree),
+  };
+}
+
+/** Thickness over the panel: quadratic through inner, middle and outer, and through the three stations. */
+function thicknessOf(half: Half, tree: Tree): Strip["thickness"] {
+  let row = Number.NaN;
+  let here = { inner: 0, middle: 0, outer: 0 };
+  return (x, across) => {
+    if (x !== row) {
+      const weights = quadraticWeights(tree.stationsMm, x);
+      const at = (place: "inner" | "middle" | "outer") =>
+        weighted(weights, {
+          front: half.thicknessMm.front[place],
+          mid: half.thicknessMm.mid[place],
+          rear: half.thicknessMm.rear[place],
+        });
+      here = { inner: at("inner"), middle: at("middle"), outer: at("outer") };
+      row = x;
+    }
+    const bend = (here.inner + here.outer) / 2 - here.middle;
+    return Math.max(THINNEST_MM, here.middle + ((here.outer - here.inner) / 2) * across + bend * across * across);
+  };
+}
+

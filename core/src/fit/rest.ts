@@ -1,0 +1,88 @@
+import type { ContactProblem, Equilibrium, Law, Pose } from "../engine/contact/problem.ts";
+import { type SettleOptions, settle } from "../engine/contact/settle.ts";
+import type { StripCells } from "../engine/contact/strip-cells.ts";
+import { cos, sin } from "../engine/number/index.ts";
+import type { SampleSurface } from "../engine/surface.ts";
+import type { Back, Deviations, Tree } from "../shape/model.ts";
+import type { Survey } from "../survey/case.ts";
+import { COMPRESSION_LIMIT, TISSUE_MM } from "./assumed.ts";
+import type { NoRest, Rest } from "./fit.ts";
+import { assumed, loadAtRest } from "./load.ts";
+import { type Mesh, panelCells } from "./panel-cells.ts";
+import { fieldOf, thirdsOf } from "./thirds.ts";
+
+/** A saddle to be put on a back: the tree as a setting makes it, the back's surface, who rides, and one draw of all doubts. */
+export interface Sitting {
+  readonly tree: Tree;
+  readonly back: Back;
+  readonly surface: SampleSurface;
+  readonly rider: Survey["rider"];
+  readonly deviations: Deviations;
+}
+
+/** Where a saddle comes to rest, and the pose to start a neighbouring setting from. */
+export interface Rested {
+  readonly rest: Rest | NoRest;
+  readonly pose: Pose | undefined;
+}
+
+/**
+ * One tree on one back under weight and girth, at rest. Fore and aft is held (a free slide wanders or tips) and what is
+ * left over along x is told. Refused where the saddle tips, is not stable, or is pressed beyond the law.
+ */
+export function restOf(sitting: Sitting, mesh: Mesh, options: SettleOptions = {}): Rested {
+  const problem = problemOf(sitting, mesh);
+  const found = settle(problem, options);
+  if (!found.ok) return { rest: found, pose: undefined };
+  return { rest: readOff(sitting, problem, found, mesh), pose: found.pose };
+}
+
+function problemOf({ tree, surface, rider, deviations }: Sitting, mesh: Mesh): ContactProblem & { cells: StripCells } {
+  const cells = panelCells(tree, mesh);
+  return {
+    cells,
+    law: lawOf(cells, deviations),
+    surface,
+    load: loadAtRest(tree, rider, deviations),
+    friction: assumed("friction", deviations),
+    across: { x: 0, y: 1 },
+    pivot: { x: tree.lengthMm / 2, y: 0, z: 0 },
+    slide: { x: assumed("placementMm", deviations), y: 0 },
+    compressionLimit: COMPRESSION_LIMIT,
+  };
+}
+
+/** Panel over tissue, in series on each cell; both linear within the range used. */
+function lawOf(cells: StripCells, deviations: Deviations): Law {
+  const even = (value: number) => new Float64Array(cells.n).fill(value);
+  return {
+    kind: "series",
+    upperModulus: even(assumed("panelModulusMPa", deviations)),
+    upperThickness: cells.thickness,
+    upperLimit: Number.POSITIVE_INFINITY,
+    lowerModulus: even(assumed("tissueModulusMPa", deviations)),
+    lowerThickness: even(TISSUE_MM),
+  };
+}
+
+function readOff(sitting: Sitting, problem: ContactProblem, found: Equilibrium, mesh: Mesh): Rest {
+  const { tree, back } = sitting;
+  const { heave, pitch, roll } = found.pose;
+  const { pivot, slide } = problem;
+  const upAt = (x: number, z: number) => heave - (x - pivot.x) * sin(pitch) + z * cos(pitch) * cos(roll);
+  const crownX = pivot.x + slide.x - pivot.x * cos(pitch) + tree.crownHeightMm * sin(pitch);
+  return {
+    ok: true,
+    thirds: thirdsOf(problem.cells, found.pressure),
+    headUpRad: pitch,
+    rollRad: roll,
+    heaveMm: heave,
+    crownOverBackMm: upAt(0, tree.crownHeightMm) - back.midlineMm(crownX),
+    frontRiseMm: upAt(0, 0),
+    rearRiseMm: upAt(tree.lengthMm, 0),
+    centreXMm: found.centreX,
+    smallestEigenvalue: found.smallestEigenvalue,
+    unbalancedXN: found.unbalancedXN,
+    field: fieldOf(problem.cells, found.pressure, mesh),
+  };
+}
