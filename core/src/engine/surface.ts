@@ -10,3 +10,6 @@ export interface SurfaceSample {
 
 /** Reads a height surface at n points (mm) into `out`. */
 export type SampleSurface = (n: number, x: Float64Array, y: Float64Array, out: SurfaceSample) => void;
+
+export { combine, fitGrid, type Grid, type GridSpline } from "./surface/grid.ts";
+export { gridSurface } from "./surface/sample.ts";

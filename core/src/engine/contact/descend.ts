@@ -1,0 +1,118 @@
+import { frameOf } from "./frame.ts";
+import { readSurface } from "./gap.ts";
+import { assemble } from "./loads.ts";
+import { inOneUnit, smallestEigenvalue, stepOf } from "./newton.ts";
+import type { ContactProblem } from "./problem.ts";
+import type { Room } from "./room.ts";
+
+/** Largest part of one step, mm (angles times the length). */
+const LONGEST_STEP = 20;
+/** How far a cell may move sideways before the surface is read again, mm. */
+const FRESH_WITHIN = 4;
+/** Angle beyond which a body has tipped, rad (derived: no seat is of use at 30 degrees). */
+const TIPPED = 0.5;
+const MOST_STEPS = 80;
+
+/** What a descent is measured by: load N, length mm, highest arm mm, sum of k A in N/mm. */
+export interface Scales {
+  readonly load: number;
+  readonly length: number;
+  readonly reach: number;
+  readonly stiffness: number;
+}
+
+/** How near a descent goes. */
+export interface Goal {
+  /** Only every so many cells are taken, each for as many. */
+  readonly step: number;
+  /** Residual at which a pose is at rest. */
+  readonly tolerance: number;
+  /** Residual to which the expansion is followed before the surface is read again; not above `tolerance`. */
+  readonly inner: number;
+}
+
+export interface Descent {
+  readonly settled: boolean;
+  readonly residual: number;
+  readonly smallest: number;
+  readonly steps: number;
+}
+
+/**
+ * Goes from the pose `q` to rest, leaves the pose in `q` and the exact sums at
+ * it in `room`. Full Newton on the surface's second-order expansion; the surface is read again before a pose
+ * is believed. Where the tangent is not positive definite it is shifted until it is: the step then goes down
+ * the way that a slow body would, so that a tipping body tips instead of being caught at a pose on which
+ * nothing can stand. A step after which the residual is larger is halved, three times at most.
+ */
+export function descend(
+  problem: ContactProblem,
+  room: Room,
+  scales: Scales,
+  q: Float64Array,
+  { step, tolerance, inner }: Goal,
+): Descent {
+  const { length, stiffness } = scales;
+  const tangent = new Float64Array(9);
+  const spare = new Float64Array(9);
+  const move = new Float64Array(3);
+  const readAt = new Float64Array(3);
+  const read = (): number => {
+    frameOf(problem, q, room.frame);
+    readSurface(problem.cells, problem.pivot, problem.surface, room, step);
+    readAt.set(q);
+    assemble(problem, room, step);
+    return residualOf(room, scales);
+  };
+  const tryOut = (): number => {
+    if (sideways(q, readAt) * scales.reach > FRESH_WITHIN) return read();
+    frameOf(problem, q, room.frame);
+    assemble(problem, room, step);
+    return residualOf(room, scales);
+  };
+  const eigen = (): number => {
+    inOneUnit(room.sums, length, tangent);
+    return smallestEigenvalue(tangent, spare);
+  };
+  let residual = read();
+  if (!(residual < Infinity)) throw new RangeError("surface: gives no numbers under the cells");
+  let steps = 0;
+  for (; steps < MOST_STEPS && Math.abs(q[1]!) < TIPPED && Math.abs(q[2]!) < TIPPED; steps++) {
+    const exact = (): boolean => readAt[0] === q[0] && readAt[1] === q[1] && readAt[2] === q[2];
+    if (residual <= (exact() ? tolerance : inner)) {
+      if (!exact()) residual = read();
+      if (residual <= tolerance) return { settled: true, residual, smallest: eigen(), steps };
+    }
+    const smallest = eigen();
+    const shift = smallest > 1e-6 * stiffness ? 0 : 0.02 * stiffness - smallest;
+    stepOf(tangent, shift, room.sums, length, LONGEST_STEP, move);
+    residual = take(q, move, residual, tryOut);
+    if (!(residual < Infinity)) break;
+  }
+  return { settled: false, residual, smallest: eigen(), steps };
+}
+
+/** Moves by `move`, or half of it, a quarter, an eighth, until the residual is not larger than before. */
+function take(q: Float64Array, move: Float64Array, before: number, tryOut: () => number): number {
+  for (let i = 0; i < 3; i++) q[i] = q[i]! + move[i]!;
+  let part = 1;
+  let now = tryOut();
+  while (!(now <= before) && part > 0.125) {
+    part /= 2;
+    for (let i = 0; i < 3; i++) q[i] = q[i]! - part * move[i]!;
+    now = tryOut();
+  }
+  return now;
+}
+
+/** Turn since the surface was read, rad. */
+function sideways(q: Float64Array, readAt: Float64Array): number {
+  return Math.abs(q[1]! - readAt[1]!) + Math.abs(q[2]! - readAt[2]!);
+}
+
+/** Largest of the three residuals by load, and load times length. */
+function residualOf({ sums: { g } }: Room, { load, length }: Scales): number {
+  const moment = Math.max(Math.abs(g[1]!), Math.abs(g[2]!)) / length;
+  const largest = Math.max(Math.abs(g[0]!), moment) / load;
+  return Number.isNaN(largest) ? Infinity : largest;
+}

@@ -1,0 +1,119 @@
+import { checkProblem, loadOf } from "./check.ts";
+import { type Descent, descend, type Goal, type Scales } from "./descend.ts";
+import { frameOf } from "./frame.ts";
+import { readSurface, sunkHeave } from "./gap.ts";
+import { firstStiffness } from "./law.ts";
+import type { Cells, ContactProblem, Equilibrium, Pose, Refusal, RefusalReason } from "./problem.ts";
+import { equilibriumOf } from "./result.ts";
+import { type Room, roomFor } from "./room.ts";
+
+/** Residual at rest, as part of the load, and of load times length. */
+export const AT_REST = 1e-9;
+/** Below so many cells a rough answer on part of them saves nothing. */
+const FEW_CELLS = 600;
+/** Full answer; the expansion is followed further, so that most often one more reading of the surface is the last. */
+const FULL: Goal = { step: 1, tolerance: AT_REST, inner: 1e-3 * AT_REST };
+
+/**
+ * Rough answer on a part of the cells. Where half of all cells can be divided by the step, a mirrored pair of
+ * blocks stays mirrored: symmetric problems keep their symmetry to the last digits.
+ */
+function roughGoal(n: number): Goal {
+  const step = [7, 5, 9, 11].find((candidate) => n % (2 * candidate) === 0) ?? 7;
+  return { step, tolerance: 3e-3, inner: 3e-3 };
+}
+
+export interface SettleOptions {
+  /** A pose near the answer, from a neighbouring problem. */
+  readonly start?: Pose | undefined;
+  /** Arrays to use again; at least as many cells. */
+  readonly room?: Room | undefined;
+}
+
+/**
+ * Where a body with soft cells comes to rest on a surface: heave, pitch and roll at which forces and moments
+ * balance to 1e-9 and stay balanced when nudged; or why there is no such pose.
+ *
+ * Units mm, N, MPa, rad. RangeError for a number that is none, by the field's name. Conventions and sources:
+ * README of `engine`.
+ */
+export function settle(problem: ContactProblem, options: SettleOptions = {}): Equilibrium | Refusal {
+  checkProblem(problem, options.start);
+  const { cells } = problem;
+  const room = options.room && options.room.n >= cells.n ? options.room : roomFor(cells.n);
+  firstStiffness(problem.law, cells.n, room.stiffness);
+  const scales = scalesOf(problem, room);
+  const q = new Float64Array(3);
+  const sink = (step: number): void => {
+    frameOf(problem, q, room.frame);
+    readSurface(cells, problem.pivot, problem.surface, room, step);
+    q[0] = sunkHeave(cells, problem.pivot, room, step, scales.load);
+  };
+  if (options.start) {
+    q.set([options.start.heave, options.start.pitch, options.start.roll]);
+    const warm = descend(problem, room, scales, q, FULL);
+    if (warm.settled && warm.smallest > 0) return judged(problem, room, scales, q, warm);
+    q.fill(0);
+  }
+  if (cells.n > FEW_CELLS) {
+    const goal = roughGoal(cells.n);
+    sink(goal.step);
+    const rough = descend(problem, room, scales, q, goal);
+    if (!(rough.settled && rough.smallest > 0)) q.fill(0);
+  }
+  if (q[0] === 0 && q[1] === 0 && q[2] === 0) sink(1);
+  return judged(problem, room, scales, q, descend(problem, room, scales, q, FULL));
+}
+
+function judged(
+  problem: ContactProblem,
+  room: Room,
+  scales: Scales,
+  q: Float64Array,
+  descent: Descent,
+): Equilibrium | Refusal {
+  if (!descent.settled) return { ok: false, why: tipsWhere(q, room, scales.length) };
+  if (!(descent.smallest > 0)) return { ok: false, why: "unstable" };
+  const found = equilibriumOf(problem, room, q, descent);
+  return found.compressionMax > problem.compressionLimit ? { ok: false, why: "beyond-law" } : found;
+}
+
+/** The way a body goes that found no rest: by the larger of its turns, or, hardly turned, of its moments. */
+function tipsWhere(q: Float64Array, { sums: { g } }: Room, length: number): RefusalReason {
+  const turned = Math.max(Math.abs(q[1]!), Math.abs(q[2]!)) > 0.1;
+  const pitch = turned ? q[1]! : g[1]! / length;
+  const roll = turned ? q[2]! : g[2]! / length;
+  if (Math.abs(pitch) >= Math.abs(roll)) return pitch > 0 ? "tips-rear" : "tips-front";
+  return roll > 0 ? "tips-near" : "tips-off";
+}
+
+function scalesOf(problem: ContactProblem, room: Room): Scales {
+  const { cells, pivot } = problem;
+  const { length, stiffness } = spreadOf(cells, room);
+  let reach = 0;
+  for (let i = 0; i < cells.n; i++) reach = Math.max(reach, Math.abs(cells.z[i]! - pivot.z));
+  return { load: loadOf(problem), length, reach: reach + 0.25 * length, stiffness };
+}
+
+/** Root mean square distance of the cells from their middle, seen from above, mm; sum of k A, N/mm. */
+function spreadOf({ n, x, y, area }: Cells, { stiffness }: Room): { length: number; stiffness: number } {
+  let a = 0;
+  let ax = 0;
+  let ay = 0;
+  let k = 0;
+  for (let i = 0; i < n; i++) {
+    a += area[i]!;
+    ax += area[i]! * x[i]!;
+    ay += area[i]! * y[i]!;
+    k += stiffness[i]! * area[i]!;
+  }
+  let square = 0;
+  for (let i = 0; i < n; i++) {
+    const dx = x[i]! - ax / a;
+    const dy = y[i]! - ay / a;
+    square += area[i]! * (dx * dx + dy * dy);
+  }
+  const length = Math.sqrt(square / a);
+  if (!(length > 0)) throw new RangeError("cells: all in one place");
+  return { length, stiffness: k };
+}
