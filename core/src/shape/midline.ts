@@ -29,7 +29,7 @@ export function midlineOf(profile: Profile, fromMm: number, toMm: number): Midli
 
 /** In order along the back; points of one place become their mean. */
 function placesOf({ points }: Profile): readonly (readonly [number, number])[] {
-  const sorted = points.map(([x, z]): [number, number] => [Number(x), Number(z)]).sort((a, b) => a[0] - b[0]);
+  const sorted = points.map(([x, z]): [number, number] => [x, z]).sort((a, b) => a[0] - b[0]);
   const places: [number, number, number][] = [];
   for (const [x, z] of sorted) {
     const before = places[places.length - 1];

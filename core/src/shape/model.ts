@@ -85,6 +85,12 @@ export interface TreeBelief {
   readonly uncertain: readonly Uncertain[];
 }
 
+/** A head with its doubt, where the rest of the tree was not read. */
+export interface HeadBelief {
+  at(deviations: Deviations): Head;
+  readonly uncertain: readonly Uncertain[];
+}
+
 /** What stands in the way of building a form: the readings that are missing, by path in the case. */
 export interface Lacking {
   readonly lacking: readonly string[];

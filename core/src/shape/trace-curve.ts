@@ -34,7 +34,7 @@ export function meanTrace(traces: readonly Trace[]): MeanTrace | "points" | "rep
 
 /** From the near side to the off side, whichever way they were typed: the sign of y says which side a point is on. */
 function pointsOf(typed: Trace["points"]): Point[] {
-  const points = typed.map(([y, z]): Point => [Number(y), Number(z)]);
+  const points = typed.map(([y, z]): Point => [y, z]);
   const [first] = points[0] ?? [0];
   const [last] = points[points.length - 1] ?? [0];
   return first > last ? points.reverse() : points;

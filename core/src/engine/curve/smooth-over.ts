@@ -1,7 +1,7 @@
 import { type Smoothed, smoothingSystem, smoothValues } from "./reinsch.ts";
 
 /** The shortest wave that smoothing must keep, mm (assumption 40 to 80). */
-const WAVE_KEPT_MM = 60;
+const WAVE_KEPT_MM = 45;
 /** The part that smoothing may take off that wave. */
 const PART_TAKEN = 0.1;
 const TWO_PI = 6.283185307179586;
@@ -12,7 +12,7 @@ const HALVINGS = 40;
  * Smooths one or more coordinates over common knots, strictly rising, at least three. `sd` is the standard
  * uncertainty of one point. The strength is the largest that leaves the mean square miss, all coordinates
  * together, at or below sd^2 (discrepancy principle, Morozov 1966), and never more than takes a tenth off a wave
- * of 60 mm: points that are better than stated are not flattened. sd = 0 interpolates.
+ * of 45 mm: points that are better than stated are not flattened. sd = 0 interpolates.
  */
 export function smoothOver(knots: Float64Array, columns: readonly Float64Array[], sd: number): Smoothed[] {
   const fit = (strength: number): Smoothed[] => {

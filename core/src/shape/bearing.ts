@@ -1,0 +1,53 @@
+import { cos } from "../engine/number/index.ts";
+import type { SurveyedSaddle } from "../survey/case.ts";
+import { type ByStation, type Side, type Station, STATIONS } from "../terms/places.ts";
+import { quadraticWeights, weighted } from "./along.ts";
+import { eachStation } from "./back-grid.ts";
+import type { Doubts } from "./doubt.ts";
+import { type Face, panelFace, type Thickness } from "./faces.ts";
+import type { Along, Deviations, Half } from "./model.ts";
+
+export interface BearingAt {
+  readonly face: Face;
+  readonly thickness: Thickness;
+}
+
+/** What bears at one station and side, in one draw: always the panel's face, whichever was read. */
+export function bearingAt(saddle: SurveyedSaddle, station: Station, side: Side, doubts: Doubts): (deviations: Deviations) => BearingAt {
+  const read = saddle.bearing[station][side];
+  const take = (word: keyof typeof read) => doubts.take(`saddle.bearing.${station}.${side}.${word}`, read[word]);
+  const [inner, middle, outer] = [take("inner"), take("middle"), take("outer")];
+  const [edge, width, angle, under] = [take("innerEdge"), take("width"), take("faceAngle"), take("underStraightEdge")];
+  return (deviations) => {
+    const thickness = { inner: inner(deviations), middle: middle(deviations), outer: outer(deviations) };
+    const face: Face = {
+      innerEdgeMm: edge(deviations),
+      widthMm: width(deviations),
+      faceAngleRad: angle(deviations),
+      // Heights are counted from the straight-edge laid along the middle over the bearing.
+      heightMm: -under(deviations),
+    };
+    return { face: saddle.bearing.face === "rail" ? panelFace(face, thickness) : face, thickness };
+  };
+}
+
+/** One half along x: quadratics through its three stations. */
+export function halfOf(at: ByStation<BearingAt>, xs: ByStation<number>): Half {
+  const along = (word: keyof Face): Along => {
+    const values = eachStation((station) => at[station].face[word]);
+    return (x) => weighted(quadraticWeights(xs, x), values);
+  };
+  return {
+    innerEdgeMm: along("innerEdgeMm"),
+    widthMm: along("widthMm"),
+    faceAngleRad: along("faceAngleRad"),
+    heightMm: along("heightMm"),
+    thicknessMm: eachStation((station) => at[station].thickness),
+  };
+}
+
+/** Distance from the centre plane of the middle of a face, mm. */
+export const middleOf = ({ innerEdgeMm, widthMm, faceAngleRad }: Face): number => innerEdgeMm + (widthMm / 2) * cos(faceAngleRad);
+
+export const inOrder = (xs: ByStation<number>, apartMm: number): boolean =>
+  STATIONS.every((station, i) => i === 0 || xs[station] - xs[STATIONS[i - 1] ?? "front"] >= apartMm);

@@ -1,0 +1,71 @@
+import { isRead, type Measured, type QuantityKind, type Reading } from "../survey/reading.ts";
+import type { Instrument } from "../terms/instruments.ts";
+import type { Deviations, Uncertain } from "./model.ts";
+
+/** The value of a reading in one draw; NaN where it was not read (its path is then among the lacking). */
+export type Drawn = (deviations: Deviations) => number;
+
+const UNIT_WORD: { readonly [K in QuantityKind]: string } = {
+  length: "mm",
+  angle: "rad",
+  mass: "kg",
+  force: "N",
+  count: "1",
+  time: "min",
+  age: "years",
+  weeks: "weeks",
+};
+
+/** Id of a reading's own deviation: its path in the case, and its unit. */
+export const ownId = (path: string, kind: QuantityKind): string => `${path}.${UNIT_WORD[kind]}`;
+/** Id of the deviation that all readings of one instrument share. */
+export const sharedId = (instrument: Instrument, kind: QuantityKind): string => `${instrument}.${UNIT_WORD[kind]}`;
+
+/** Collects the readings a form is made of: each one's own doubt, each instrument's shared doubt once, and what is missing. */
+export class Doubts {
+  private readonly found = new Map<string, Uncertain>();
+  private readonly missing: string[] = [];
+
+  /** A reading that the form cannot do without. */
+  take(path: string, measured: Measured): Drawn {
+    if (isRead(measured)) return this.read(path, measured);
+    this.missing.push(path);
+    return () => Number.NaN;
+  }
+
+  /** A reading that may be missing; then undefined. */
+  takeIfRead(path: string, measured: Measured): Drawn | undefined {
+    return isRead(measured) ? this.read(path, measured) : undefined;
+  }
+
+  /** A reading in whose place a drawn assumption stands while it is missing. */
+  takeOrAssume(path: string, measured: Measured, unit: "mm" | "rad", assumed: { readonly base: number; readonly lo: number; readonly hi: number }): Drawn {
+    if (isRead(measured)) return this.read(path, measured);
+    const id = `${path}.assumed.${unit}`;
+    this.found.set(id, { id, kind: "range", mean: assumed.base, lo: assumed.lo, hi: assumed.hi });
+    return (deviations) => assumed.base + (deviations[id] ?? 0);
+  }
+
+  lack(path: string): void {
+    this.missing.push(path);
+  }
+
+  get lacking(): readonly string[] {
+    return this.missing;
+  }
+
+  get uncertain(): readonly Uncertain[] {
+    return [...this.found.values()];
+  }
+
+  private read(path: string, reading: Reading): Drawn {
+    const own = ownId(path, reading.kind);
+    this.found.set(own, { id: own, kind: "normal", mean: reading.value, sd: reading.own });
+    const shared = sharedId(reading.instrument, reading.kind);
+    const listed = this.found.get(shared) ?? { id: shared, kind: "normal", mean: 0, sd: reading.shared };
+    this.found.set(shared, listed);
+    // Readings of one instrument may state different shared parts; one error moves them all, each by its own part.
+    const part = listed.kind === "normal" && listed.sd > 0 ? reading.shared / listed.sd : 0;
+    return (deviations) => reading.value + (deviations[own] ?? 0) + part * (deviations[shared] ?? 0);
+  }
+}
