@@ -3,26 +3,26 @@ import { stepsOf } from "./path.ts";
 import { fieldAt } from "./schema-fields.ts";
 
 /** Where along the horse, on which side, in which state: said after the reading's own words. */
-const PLACE_WORDS: { readonly [step: string]: string } = {
-  ...Object.fromEntries(STATIONS.map((station) => [station, station])),
-  ...Object.fromEntries(ZONES.map((zone) => [zone, zone.replace(/-/g, " ")])),
-  near: "near side",
-  off: "off side",
-  laidOn: "laid on",
-  girthed: "girthed up",
-  riderUp: "rider up",
-  halfSeat: "half-seat",
-  moved: "in movement",
-};
+const PLACE_WORDS: ReadonlyMap<string, string> = new Map([
+  ...STATIONS.map((station) => [station, station] as const),
+  ...ZONES.map((zone) => [zone, zone.replace(/-/g, " ")] as const),
+  ["near", "near side"],
+  ["off", "off side"],
+  ["laidOn", "laid on"],
+  ["girthed", "girthed up"],
+  ["riderUp", "rider up"],
+  ["halfSeat", "half-seat"],
+  ["moved", "in movement"],
+]);
 
-const ITEM_WORDS: { readonly [list: string]: string } = {
-  horses: "horse",
-  traces: "trace",
-  alterations: "alteration",
-  platesAtHand: "plate",
-  points: "point",
-  repeats: "repeat",
-};
+const ITEM_WORDS: ReadonlyMap<string, string> = new Map([
+  ["horses", "horse"],
+  ["traces", "trace"],
+  ["alterations", "alteration"],
+  ["platesAtHand", "plate"],
+  ["points", "point"],
+  ["repeats", "repeat"],
+]);
 
 /** The nearest described place at or above a path: a typed point is described by its trace. */
 function leafAbout(path: string): string {
@@ -41,8 +41,8 @@ export function aboutPath(path: string): string {
   const about = leafAbout(path);
   const steps = stepsOf(path);
   const places = steps.flatMap((step, at) => {
-    if (typeof step === "string") return PLACE_WORDS[step] ?? [];
-    const list = ITEM_WORDS[String(steps[at - 1])];
+    if (typeof step === "string") return PLACE_WORDS.get(step) ?? [];
+    const list = ITEM_WORDS.get(String(steps[at - 1]));
     return list === undefined || (list === "horse" && step === 0) ? [] : `${list} ${step + 1}`;
   });
   const fresh = places.filter((place) => !about.includes(place.split(" ")[0] ?? place));

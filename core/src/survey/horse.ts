@@ -135,7 +135,7 @@ export const horseSchema = z
   .strictObject({
     name: z.string().min(1).max(120).meta({ description: "name of the horse" }),
     about: words("breed, age, work"),
-    age: measured({ kind: "age", lo: 0, hi: 45, by: "count", about: "age" }),
+    age: measured({ kind: "age", lo: 0, hi: 45, by: "count", about: "age of the horse" }),
     history: historySchema.prefault({}),
     standing: standingSchema.prefault({}),
     hands: handsSchema.prefault({}),

@@ -187,8 +187,8 @@ export const plateSchema = z
 export const saddleSchema = z
   .strictObject({
     name: z.string().min(1).max(120).meta({ description: "name of the saddle in this case" }),
-    maker: words("maker", 120),
-    model: words("model", 120),
+    maker: words("maker of the saddle", 120),
+    model: words("model of the saddle", 120),
     standing: standingOfSaddleSchema.prefault({}),
     past: pastSchema.prefault({}),
     build: buildSchema.prefault({}),

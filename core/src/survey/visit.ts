@@ -6,16 +6,16 @@ const mayDo = z.enum(["qualified", "trainee", "no", "unknown"]).default("unknown
 export const practiceSchema = z
   .strictObject({
     name: words("name of the practice", 120),
-    address: words("address", 200),
-    telephone: words("telephone", 40),
-    mail: words("mail address", 120),
+    address: words("address of the practice", 200),
+    telephone: words("telephone of the practice", 40),
+    mail: words("mail address of the practice", 120),
   })
   .meta({ description: "the practice whose name stands on the paper" });
 
 export const visitSchema = z
   .strictObject({
     date: z.iso.date().meta({ description: "day of the visit, yyyy-mm-dd" }),
-    place: words("yard", 120),
+    place: words("name of the yard", 120),
     groundSlope: measured({ kind: "angle", lo: -10, hi: 10, by: "level", about: "ground's slope along the horse, head end higher is positive" }),
     diseaseInYard: said("contagious disease in the yard"),
   })
@@ -34,7 +34,7 @@ export const workerSchema = z
 
 export const riderSchema = z
   .strictObject({
-    name: words("rider", 120),
+    name: words("name of the rider", 120),
     massDressed: measured({ kind: "mass", lo: 15, hi: 180, by: "scale", about: "rider, dressed to ride" }),
     tackMass: measured({ kind: "mass", lo: 1, hi: 30, by: "scale", about: "saddle, girth, stirrups, pads" }),
     stirrupHolesNear: measured({ kind: "count", lo: 0, hi: 30, by: "count", about: "stirrup hole really ridden, near side" }),

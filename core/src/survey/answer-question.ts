@@ -1,0 +1,99 @@
+import { z } from "zod";
+import { STATIONS } from "../terms/places.ts";
+import { CASE_FORMAT, CASE_VERSION, type CaseFile } from "./case.ts";
+import { getAt, putAt, stepsOf } from "./path.ts";
+import { type Problem, problemsOf, shown, whereOf } from "./problem.ts";
+import { type FieldRecord, fieldAt } from "./schema-fields.ts";
+
+export type Answered = { readonly ok: true; readonly draft: CaseFile } | { readonly ok: false; readonly problem: Problem };
+
+/** A case with nothing in it yet: the date of the visit is given by the caller, since core has no clock. */
+export function emptyCase(title: string, date: string): CaseFile {
+  return { format: CASE_FORMAT, version: CASE_VERSION, title, visit: { date }, saddle: { name: "saddle" }, horses: [{ name: "horse" }] };
+}
+
+/** The draft with one typed answer in its place, or what is wrong with it. Nothing typed leaves the draft as it is. */
+export function applyAnswer(draft: CaseFile, path: string, typed: string): Answered {
+  const field = fieldAt(path);
+  if (!field || field.kind === "group" || field.kind === "list" || field.kind === "fixed") {
+    return { ok: false, problem: { where: whereOf(path), read: shown(typed), allowed: "the path of a question" } };
+  }
+  if (typed.trim() === "") return { ok: true, draft };
+  const gap = gapBefore(draft, path);
+  if (gap) return { ok: false, problem: gap };
+  const value = valueOf(field, typed.trim());
+  const checked = checkedAt(draft, path, field, value);
+  if (checked) return { ok: false, problem: checked };
+  return { ok: true, draft: withStation(putAt(draft, stepsOf(path), value) as CaseFile, path) };
+}
+
+/** The second of a list before the first would leave a hole in it. */
+function gapBefore(draft: CaseFile, path: string): Problem | undefined {
+  const steps = stepsOf(path);
+  const at = steps.findIndex((step, i) => {
+    const list = typeof step === "number" && step > 0 ? getAt(draft, steps.slice(0, i)) : undefined;
+    return typeof step === "number" && step > 0 && !(Array.isArray(list) && list.length >= step);
+  });
+  return at < 0 ? undefined : { where: whereOf(path), read: `number ${Number(steps[at]) + 1} of a list`, allowed: "the one before it first" };
+}
+
+/** Points are checked with their trace, since its unit and its other points bear on them. */
+function checkedAt(draft: CaseFile, path: string, field: FieldRecord, value: unknown): Problem | undefined {
+  const whole = /^(.*\.(?:traces\[\d+\]|profile))\.(?:points|unit)$/.exec(path)?.[1];
+  const place = whole ?? path;
+  const schema = whole === undefined ? field.schema : fieldAt(whole)?.schema;
+  const filled = withStation(putAt(draft, stepsOf(path), value), path);
+  const parsed = z.core.safeParse(schema ?? field.schema, getAt(filled, stepsOf(place)));
+  if (parsed.success || (whole !== undefined && getAt(filled, stepsOf(`${whole}.points`)) === undefined)) return undefined;
+  return problemsOf(parsed.error.issues, getAt(filled, stepsOf(place)), place)[0];
+}
+
+/** A trace is of the station of its place in the list, until it says otherwise. */
+function withStation<T>(draft: T, path: string): T {
+  const trace = /^horses\[\d+\]\.traces\[(\d+)\]/.exec(path);
+  if (!trace) return draft;
+  const steps = stepsOf(`${trace[0]}.station`);
+  const station = STATIONS[Number(trace[1]) % STATIONS.length];
+  return getAt(draft, steps) === undefined ? (putAt(draft, steps, station) as T) : draft;
+}
+
+function valueOf(field: FieldRecord, typed: string): unknown {
+  switch (field.kind) {
+    case "choice":
+      return wordOf(typed, field.words ?? []);
+    case "whole-number":
+      return /^\d+$/.test(typed) ? Number(typed) : typed;
+    case "true-or-false":
+      return /^(y|yes|true)$/i.test(typed) ? true : /^(n|no|false)$/i.test(typed) ? false : typed;
+    case "points":
+      return typed.split(";").filter((pair) => pair.trim() !== "").map(pairOf);
+    case "measured":
+      return absentOf(typed);
+    default:
+      return typed;
+  }
+}
+
+/** "-90 -60", "-90, -60" or "3 1/2 in, 2 in": two coordinates. */
+function pairOf(pair: string): unknown[] {
+  const parts = pair.includes(",") && pair.split(",").length === 2 ? pair.split(",") : pair.trim().split(/\s+/);
+  return parts.map((part) => (Number.isFinite(Number(part)) && part.trim() !== "" ? Number(part) : part.trim()));
+}
+
+const hyphened = (typed: string): string => typed.toLowerCase().replace(/['’]/g, "").replace(/\s+/g, "-");
+
+/** Yes and no may be typed by their first letter, words with spaces for hyphens, and "don't know" for unknown. */
+function wordOf(typed: string, words: readonly string[]): string {
+  const plain = hyphened(typed);
+  const exact = words.find((word) => word.toLowerCase() === plain);
+  if (exact) return exact;
+  if (/^(dont-know|not-known|\?)$/.test(plain) && words.includes("unknown")) return "unknown";
+  const starts = words.filter((word) => word.startsWith(plain) && (word === "yes" || word === "no"));
+  return starts.length === 1 && starts[0] ? starts[0] : typed;
+}
+
+function absentOf(typed: string): string {
+  const plain = hyphened(typed);
+  if (/^(dont-know|not-known|\?)$/.test(plain)) return "unknown";
+  return ["unknown", "not-asked", "not-looked", "cannot-be-seen"].includes(plain) ? plain : typed;
+}
