@@ -1,0 +1,73 @@
+import { StateFigure } from "../answers/state.tsx";
+import type { Outcome, Station } from "../road.ts";
+import { STATION_WORDS } from "../words.ts";
+import { smooth } from "./path.ts";
+
+export interface StationMark {
+  readonly station: Station;
+  readonly xMm: number;
+  readonly outcome: Outcome | "not-seen";
+}
+
+export interface BackLineView {
+  /** The read midline, x behind the front station and z up, mm; empty where it was not taken. */
+  readonly profile: readonly (readonly [number, number])[];
+  readonly marks: readonly StationMark[];
+}
+
+/** The part of the horse that is looked at, mm. */
+const LEFT = -480;
+const WIDTH = 1400;
+const TOP = -150;
+const HEIGHT = 280;
+
+/** Neck and croup, for the eye only: nothing of them was measured, and they are drawn dashed. */
+const NECK = [[-470, 96], [-330, 64], [-210, 26], [-110, 4]] as const;
+const CROUP = [[110, 16], [230, 30], [340, 20], [440, -22], [470, -60]] as const;
+const NO_PROFILE = [[0, 0], [110, -22], [230, -34], [340, -30], [440, -16]] as const;
+
+/** The horse's back from the near side, head to the left: the way in. A station shows its section. */
+export function BackLine(props: { view: BackLineView; station: Station; onStation: (station: Station) => void }) {
+  const { profile, marks } = props.view;
+  const read = profile.length > 1 ? profile : NO_PROFILE;
+  const first = read[0] ?? [0, 0];
+  const last = read.at(-1) ?? [0, 0];
+  const neck = [...NECK.map(([x, z]) => [x + first[0], -(z + first[1])] as const), [first[0], -first[1]] as const];
+  const croup = [[last[0], -last[1]] as const, ...CROUP.map(([x, z]) => [x + last[0], -(z + last[1])] as const)];
+  return (
+    <nav className="back-line" aria-label="The horse's back, seen from the near side: choose a station">
+      <svg viewBox={`${LEFT} ${TOP} ${WIDTH} ${HEIGHT}`} preserveAspectRatio="xMidYMid slice" aria-hidden="true">
+        <path d={smooth(neck)} className="pen-1" strokeDasharray="9 6" />
+        <path d={smooth(croup)} className="pen-1" strokeDasharray="9 6" />
+        <path d={smooth(read.map(([x, z]) => [x, -z]))} className="pen-3" strokeDasharray={profile.length > 1 ? undefined : "14 8"} />
+        {marks.map((mark) => (
+          <path key={mark.station} d={`M${mark.xMm} ${heightAt(read, mark.xMm) - 26}v52`} className={mark.station === props.station ? "pen-2" : "pen-1"} />
+        ))}
+      </svg>
+      <div className="stations" role="group" aria-label="Stations">
+        {marks.map((mark) => (
+          <button
+            key={mark.station}
+            type="button"
+            aria-pressed={mark.station === props.station}
+            style={{ "--along": String((mark.xMm - LEFT) / WIDTH) } as React.CSSProperties}
+            onClick={() => props.onStation(mark.station)}
+          >
+            <span>{STATION_WORDS[mark.station]}</span>
+            <span className="figure">{Math.round(mark.xMm)} mm</span>
+            <StateFigure outcome={mark.outcome} />
+          </button>
+        ))}
+      </div>
+    </nav>
+  );
+}
+
+function heightAt(profile: readonly (readonly [number, number])[], xMm: number): number {
+  for (const [index, [x, z]] of profile.entries()) {
+    const next = profile[index + 1];
+    if (next && xMm >= x && xMm <= next[0]) return -(z + ((next[1] - z) * (xMm - x)) / (next[0] - x));
+  }
+  const end = profile[xMm < 0 ? 0 : profile.length - 1];
+  return end ? -end[1] : 0;
+}

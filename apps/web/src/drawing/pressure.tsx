@@ -1,0 +1,86 @@
+import type { PressureField, Rest, Side, Station } from "../road.ts";
+import { STATION_WORDS } from "../words.ts";
+import { contours, type Net, type Point } from "./contours.ts";
+import { labelsOn } from "./labels.ts";
+import { straight } from "./path.ts";
+
+/** Levels with a tint of their own, kPa: the same on every drawing, so that two drawings can be laid side by side. */
+export const LEVELS_KPA = [5, 10, 15, 20, 25] as const;
+/** From here on cross-hatched, kPa. A mark for the eye and no limit of what a back bears: there is no sound one. */
+export const CROSS_HATCH_KPA = 30;
+
+/** One half of the field as a net; paper's y is the horse's x, so that the head is at the top and near is left. */
+function netOf(field: PressureField, side: Side): Net {
+  const from = side === "near" ? 0 : field.nx * field.nv;
+  const index = (i: number, j: number) => from + i * field.nv + j;
+  return {
+    nx: field.nx,
+    nv: field.nv,
+    at: (i, j) => [field.yMm[index(i, j)] ?? 0, field.xMm[index(i, j)] ?? 0],
+    value: (i, j) => field.kPa[index(i, j)] ?? 0,
+  };
+}
+
+function edgeOf(net: Net): Point[] {
+  const edge: Point[] = [];
+  for (let i = 0; i < net.nx; i += 1) edge.push(net.at(i, 0));
+  for (let j = 1; j < net.nv; j += 1) edge.push(net.at(net.nx - 1, j));
+  for (let i = net.nx - 2; i >= 0; i -= 1) edge.push(net.at(i, net.nv - 1));
+  for (let j = net.nv - 2; j > 0; j -= 1) edge.push(net.at(0, j));
+  return edge;
+}
+
+/** Contact begins here for the eye (settled rule of display). */
+const SEEN_KPA = 1;
+
+function HalfField({ net }: { net: Net }) {
+  const loops = LEVELS_KPA.map((kPa) => ({ kPa, loops: contours(net, kPa) }));
+  const paths = loops.map(({ kPa, loops }) => ({ kPa, d: loops.map((loop) => straight(loop, true)).join("") }));
+  const over = contours(net, CROSS_HATCH_KPA).map((loop) => straight(loop, true)).join("");
+  const edge = edgeOf(net);
+  return (
+    <g>
+      {paths.map(({ kPa, d }, index) => (
+        <path key={kPa} d={d} className={`sepia-${index + 1}`} />
+      ))}
+      <path d={over} fill="url(#cross-hatch)" />
+      <path d={contours(net, SEEN_KPA).map((loop) => straight(loop, true)).join("")} className="pen-1" strokeDasharray="4 4" />
+      {paths.map(({ kPa, d }) => (
+        <path key={kPa} d={d} className="pen-1" />
+      ))}
+      <path d={straight(edge, true)} className="pen-2" />
+      {labelsOn(loops, edge).map(({ at, words }) => (
+        <text key={`${at[0]} ${at[1]}`} x={at[0]} y={at[1]} className="on-line" textAnchor="middle" dominantBaseline="central">
+          {words}
+        </text>
+      ))}
+    </g>
+  );
+}
+
+/** Lines of equal pressure under both halves, seen from above, head at the top. Always the same ramp. */
+export function Pressure({ rest, stations, station }: { rest: Rest; stations: { readonly [S in Station]: number }; station: Station }) {
+  const { field } = rest;
+  const long = Math.max(...field.xMm);
+  const wide = Math.max(...field.yMm) + 28;
+  return (
+    <svg className="drawing" viewBox={`${-wide} -34 ${2 * wide} ${long + 52}`} role="img" aria-label="Lines of equal pressure under the near and the off panel, in kilopascal; the same figures stand in the table below">
+      <path d={`M0 -16V${long + 14}`} className="pen-1" strokeDasharray="14 4 2 4" />
+      <text x={-wide + 4} y={-18} className="side-word">near (left)</text>
+      <text x={wide - 4} y={-18} className="side-word" textAnchor="end">off (right)</text>
+      <text x={6} y={-18} className="small-word">head</text>
+      <HalfField net={netOf(field, "near")} />
+      <HalfField net={netOf(field, "off")} />
+      {(["front", "mid", "rear"] as const).map((one) => (
+        <g key={one}>
+          <path d={`M${-wide + 2} ${stations[one]}h14M${wide - 2} ${stations[one]}h-14`} className={one === station ? "pen-3" : "pen-1"} />
+          {one === station ? (
+            <text x={0} y={stations[one]} className="on-line" textAnchor="middle" dominantBaseline="central">
+              {STATION_WORDS[one]}
+            </text>
+          ) : null}
+        </g>
+      ))}
+    </svg>
+  );
+}

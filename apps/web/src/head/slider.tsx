@@ -1,0 +1,87 @@
+import { useEffect, useState } from "react";
+import { CHANGE_MAX_MM } from "../road.ts";
+import { SteelRule, signed } from "./rule.tsx";
+
+const held = (mm: number) => Math.min(CHANGE_MAX_MM, Math.max(-CHANGE_MAX_MM, mm));
+
+interface Props {
+  readonly todayMm: number;
+  readonly changeMm: number;
+  readonly onChange: (changeMm: number) => void;
+}
+
+/** Moves the head: by the slider, by a key, or typed. */
+export function HeadSlider({ todayMm, changeMm, onChange }: Props) {
+  const move = (mm: number) => onChange(held(mm));
+  return (
+    <div className="head-slider">
+      <p className="head-figures">
+        <span className="over">Spread inside the tips</span>
+        <span className="figure large">
+          {Math.round(todayMm)} <Arrow />
+          <span className="only-heard">to</span> {Math.round(todayMm + changeMm)} <span className="unit">mm</span>
+        </span>
+      </p>
+      <div className="rule-and-thumb">
+        <input
+          type="range"
+          min={-CHANGE_MAX_MM}
+          max={CHANGE_MAX_MM}
+          step={1}
+          value={changeMm}
+          aria-label="Change of the spread inside the tips, in millimetres"
+          aria-valuetext={`${signed(changeMm)} mm: ${Math.round(todayMm + changeMm)} mm inside the tips`}
+          onChange={(event) => move(Number(event.target.value))}
+        />
+        <SteelRule mostMm={CHANGE_MAX_MM} />
+      </div>
+      <div className="nudges">
+        <button type="button" onClick={() => move(changeMm - 1)} aria-label="Close the head by 1 mm">
+          <span className="figure" aria-hidden="true">−1</span> close
+        </button>
+        <TypedChange changeMm={changeMm} onChange={move} />
+        <button type="button" onClick={() => move(changeMm + 1)} aria-label="Open the head by 1 mm">
+          open <span className="figure" aria-hidden="true">+1</span>
+        </button>
+        <button type="button" onClick={() => move(0)} disabled={changeMm === 0}>
+          As today
+        </button>
+      </div>
+    </div>
+  );
+}
+
+/** A typed change is taken at Enter or on leaving; point and comma both do. */
+function TypedChange({ changeMm, onChange }: { changeMm: number; onChange: (mm: number) => void }) {
+  const [typed, setTyped] = useState(signed(changeMm, changeMm % 1 === 0 ? 0 : 1));
+  useEffect(() => setTyped(signed(changeMm, changeMm % 1 === 0 ? 0 : 1)), [changeMm]);
+  const take = () => {
+    const mm = Number(typed.trim().replace("\u2212", "-").replace(",", "."));
+    if (typed.trim() !== "" && Number.isFinite(mm)) onChange(mm);
+    else setTyped(signed(changeMm));
+  };
+  return (
+    <label className="typed-change">
+      <span>Change, mm</span>
+      <input
+        className="figure"
+        inputMode="text"
+        autoComplete="off"
+        value={typed}
+        onChange={(event) => setTyped(event.target.value)}
+        onBlur={take}
+        onKeyDown={(event) => {
+          if (event.key === "Enter") take();
+        }}
+      />
+    </label>
+  );
+}
+
+function Arrow() {
+  return (
+    <svg viewBox="0 0 28 20" width="28" height="20" aria-hidden="true">
+      <path d="M1 10h24M17 3l8 7-8 7" className="pen-2" />
+    </svg>
+  );
+}

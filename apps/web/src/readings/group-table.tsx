@@ -1,0 +1,62 @@
+import { useCallback } from "react";
+import type { Json, Path } from "../case/put.ts";
+import { type Desk, typedAt } from "../desk/desk.ts";
+import type { Hand } from "../desk/hand.ts";
+import { aboutPath, type FieldRecord, stepsOf } from "../road.ts";
+import { Field } from "./field.tsx";
+import { fieldsOf, type Group } from "./groups.ts";
+import { List } from "./list.tsx";
+import { placesIn } from "./naming.ts";
+import { Points } from "./trace.tsx";
+
+const parentOf = (path: string) => path.slice(0, path.lastIndexOf("."));
+const inList = (path: string, list: string) => path.startsWith(`${list}[]`);
+
+/** The fields of one group; those of one station, side or zone stand together under its name. */
+export function GroupTable({ group, desk, hand }: { group: Group; desk: Desk; hand: Hand }) {
+  const fields = fieldsOf(group).map((field) => ({ ...field, path: field.path.replace("horses[]", `horses[${desk.horse}]`) }));
+  const lists = fields.filter((field) => field.kind === "list");
+  const own = fields.filter((field) => !lists.some((list) => inList(field.path, list.path)));
+  return <Rows fields={own} all={fields} desk={desk} hand={hand} />;
+}
+
+/** Rows in the order of the case. `all` also holds what stands inside lists. */
+export function Rows({ fields, all, desk, hand }: { fields: readonly FieldRecord[]; all: readonly FieldRecord[]; desk: Desk; hand: Hand }) {
+  const take = useCallback((path: Path, value: Json, typed: string) => hand.type(path, value, typed), [hand]);
+  let above = "";
+  return fields
+    .filter((field) => field.kind !== "group" && field.kind !== "fixed")
+    .map((field) => {
+      const places = placesIn(field.path);
+      const heading = places !== "" && parentOf(field.path) !== above ? <h4>{places}</h4> : null;
+      above = parentOf(field.path);
+      return (
+        <div key={field.path} className="row">
+          {heading}
+          <Row field={field} all={all} desk={desk} hand={hand} take={take} bare={places !== ""} />
+        </div>
+      );
+    });
+}
+
+interface RowProps {
+  readonly field: FieldRecord;
+  readonly all: readonly FieldRecord[];
+  readonly desk: Desk;
+  readonly hand: Hand;
+  readonly take: (path: Path, value: Json, typed: string) => void;
+  /** Its places stand in the heading above it already. */
+  readonly bare: boolean;
+}
+
+function Row({ field, all, desk, hand, take, bare }: RowProps) {
+  const { path } = field;
+  const refused = desk.refused.get(path);
+  if (field.kind === "list") return <List list={field} all={all} desk={desk} hand={hand} rows={Rows} />;
+  const label = bare && field.about !== "" ? field.about : aboutPath(path);
+  if (field.kind === "points")
+    return (
+      <Points id={path} label={label} hint="One point a line, near side first; its unit stands above." points={typedAt(desk, path)} problem={refused?.problem} take={(points, typed) => take(stepsOf(path), points, typed)} />
+    );
+  return <Field path={path} label={label} field={field} value={typedAt(desk, path)} refused={refused} take={take} />;
+}

@@ -1,0 +1,21 @@
+/**
+ * All of core that the page knows, in one place. The page works out no figure of its own.
+ */
+export type { Setting } from "@treewright/core/reach/setting.ts";
+export type { Fit, PressureField, Rest, SectionFit, ThirdFit } from "@treewright/core/fit/fit.ts";
+export type { Answered, Because, JudgedLimit, NextReading } from "@treewright/core/judge/judgement.ts";
+export type { Survey } from "@treewright/core/survey/case.ts";
+export { CASE_BYTES_MAX } from "@treewright/core/survey/case.ts";
+export { aboutPath } from "@treewright/core/survey/about-path.ts";
+export { pathOf, stepsOf } from "@treewright/core/survey/path.ts";
+export { allowedAt, type Problem } from "@treewright/core/survey/problem.ts";
+export { type CaseRead, readCase } from "@treewright/core/survey/read-case.ts";
+export { FIELDS, type FieldRecord, fieldAt } from "@treewright/core/survey/schema-fields.ts";
+export type { HorseAnswer, Outcome, SaddleAnswer, WorkAnswer } from "@treewright/core/terms/answers.ts";
+export { ABSENT } from "@treewright/core/terms/knowing.ts";
+export { SIDES, type Side, STATIONS, type Station } from "@treewright/core/terms/places.ts";
+export * from "./road-dev.ts";
+import type { CaseRead } from "@treewright/core/survey/read-case.ts";
+
+/** A case that core has taken. */
+export type Accepted = Extract<CaseRead, { ok: true }>;
