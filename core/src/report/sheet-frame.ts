@@ -12,7 +12,7 @@ import { titleBlock, TITLE_BLOCK_HIGH } from "./title-block.ts";
 export const A4 = { width: 210, height: 297 } as const;
 export const FRAME = { left: 20, top: 10, right: 200, bottom: 287 } as const;
 const PAD = 4;
-const HEAD_HIGH = 32;
+const HEAD_HIGH = 35;
 
 /** The room that the frame leaves on a page, mm. */
 export interface Room {
@@ -44,7 +44,7 @@ function frame(kind: string, facts: SheetFacts, sheet: number, of: number, measu
     words("kind of sheet", TITLE, [left + PAD, top + 9.5], kind),
     ...(facts.invented ? invented() : []),
     ...backLine(facts.back, [left, top + 15], inner),
-    ...moved(above(facts, measure).items, [left, top + HEAD_HIGH - 1]),
+    ...moved(above(facts, measure).items, [left, top + HEAD_HIGH - 2]),
     ...moved(cautions.items, [left + PAD, bottom - TITLE_BLOCK_HIGH - cautions.height + 1.5]),
     ...titleBlock(facts, sheet, of, [left, bottom - TITLE_BLOCK_HIGH], inner, measure),
     box("frame", "medium", [left, top], inner, bottom - top),

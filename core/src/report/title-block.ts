@@ -40,7 +40,7 @@ function row(cells: readonly Cell[], [x, y]: At, measure: Measure): readonly Ite
   return cells.flatMap((cell) => {
     const here = left;
     left += cell.width;
-    const look = cell.figure ? { ...TEXT, face: "figure" as const, size: 2.9 } : TEXT;
+    const look = cell.figure ? { ...TEXT, face: "figure" as const, size: 2.9 } : { ...TEXT, figures: false };
     const said = fitted(`title block, ${cell.name}`, cell.said, look, cell.width - 3, ROW - 4.2, measure);
     return [
       box(`title block, ${cell.name}, cell`, "thin", [here, y], cell.width, ROW),

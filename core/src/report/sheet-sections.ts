@@ -1,0 +1,86 @@
+import type { At, Item, Measure } from "../engine/drawing.ts";
+import { abreast, type Block, EMPTY, moved, stacked } from "../engine/drawing/block.ts";
+import { clipped, type Window } from "../engine/drawing/clip.ts";
+import { line, words } from "../engine/drawing/marks.ts";
+import { paragraph } from "../engine/drawing/paragraph.ts";
+import { type BySide, SIDES, STATIONS } from "../terms/places.ts";
+import { type Figure, printed } from "./figures.ts";
+import { HEADING, SMALL } from "./looks.ts";
+import type { SectionDrawing } from "./sheet-data.ts";
+
+/** The front section is the one that is worked by: drawn at 1 : 2, the others at 1 : 5 (scales of ISO 5455). */
+const PLACES = {
+  front: { at: [0, 6], scale: 2, width: 112, height: 68 },
+  mid: { at: [118, 6], scale: 5, width: 54, height: 30 },
+  rear: { at: [118, 44], scale: 5, width: 54, height: 30 },
+} as const;
+const HIGH = 82;
+/** The cut back is hatched in a rim of this part of its height, so that figures stay free. */
+const RIM = 0.86;
+
+/** Tree over back at each station, near left, cut surfaces hatched. */
+export function sections(all: readonly SectionDrawing[], measure: Measure): Block {
+  if (all.length === 0) return EMPTY;
+  const items = STATIONS.flatMap((station) => {
+    const one = all.find((section) => section.station === station);
+    return one ? moved(section(one, measure), PLACES[station].at) : [];
+  });
+  return {
+    items: [
+      words("sections, heading", HEADING, [0, 3], "Tree over back, seen from behind"),
+      words("sections, key", SMALL, [118 + 54, 3], key(all), { anchor: "end" }),
+      ...items,
+    ],
+    height: HIGH,
+  };
+}
+
+function key(all: readonly SectionDrawing[]): string {
+  return all.some((one) => one.chosen) ? "whole line: after the change; dashed: today" : "the tree as it is today";
+}
+
+function section(one: SectionDrawing, measure: Measure): readonly Item[] {
+  const { scale, width, height } = PLACES[one.station];
+  const top = Math.max(...[one.back, ...SIDES.map((side) => one.today[side])].flatMap((run) => run.map(([, z]) => z)));
+  const onPaper = ([y, z]: At): At => [width / 2 + y / scale, 4 + (top - z) / scale];
+  const window: Window = { left: 0, top: 0, right: width, bottom: height - 6 };
+  const draw = (name: string, run: readonly At[], pen: "thin" | "medium", dashed: boolean) =>
+    clipped(run.map(onPaper), window).map((points) => line(name, pen, points, { dashed }));
+  const tree = (name: string, halves: BySide<readonly At[]>, pen: "thin" | "medium", dashed: boolean) =>
+    SIDES.flatMap((side) => draw(`${name}, ${one.station}, ${side}`, halves[side], pen, dashed));
+  return [
+    ...cutBack(one.station, clipped(one.back.map(onPaper), window)),
+    ...tree("tree today", one.today, one.chosen ? "thin" : "medium", one.chosen !== undefined),
+    ...(one.chosen ? tree("tree after the change", one.chosen, "medium", false) : []),
+    ...captions(one, width, height, measure),
+  ];
+}
+
+/** The back's line, and a hatched rim within it. */
+function cutBack(station: string, runs: readonly (readonly At[])[]): readonly Item[] {
+  return runs.flatMap((run) => {
+    const foot = Math.max(...run.map(([, y]) => y));
+    const middle = run.reduce((sum, [x]) => sum + x, 0) / run.length;
+    const rim = run.map(([x, y]): At => [middle + (x - middle) * RIM, foot + (y - foot) * RIM]).reverse();
+    return [
+      { kind: "line" as const, name: `cut, ${station}`, pen: "thin" as const, points: [...run, ...rim], closed: true, dashed: false, fill: "hatch" as const },
+      line(`back, ${station}`, "medium", run),
+    ];
+  });
+}
+
+function captions(one: SectionDrawing, width: number, height: number, measure: Measure): readonly Item[] {
+  const name = `${one.station}, 1 : ${PLACES[one.station].scale}`;
+  const wide = width > 100;
+  const each = wide ? width / 2 : width;
+  const set = SIDES.map((side) => paragraph(`misfit, ${one.station}, ${side}`, `${side}: ${leaning(one.misfit[side])}`, SMALL, each, measure));
+  const block = wide ? abreast(set.map((said, i) => ({ x: i * (each + 6), block: said }))) : stacked(set);
+  return [words("section, name", { ...SMALL, bold: true }, [0, 2], name), ...moved(block.items, [0, height - 4])];
+}
+
+/** Which way the tree's face leaves the back's, in words and degrees. */
+function leaning(misfit: Figure | undefined): string {
+  if (!misfit) return "not read";
+  const way = misfit.value < 0 ? "flatter than the back" : "steeper than the back";
+  return `${printed({ value: Math.abs(misfit.value), u: misfit.u }, "deg")} ${way}`;
+}
