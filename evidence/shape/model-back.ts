@@ -51,6 +51,10 @@ export function modelHorse(drawn: Drawn = {}): SurveyedHorse {
   return horseSchema.parse({ name: "invented", traces, profile });
 }
 
+/** A horse with nothing but a front trace of these points. */
+export const frontOnly = (points: readonly (readonly [number, number])[], repeats: readonly (readonly (readonly [number, number])[])[] = []): SurveyedHorse =>
+  horseSchema.parse({ name: "invented", traces: [{ station: "front", temper: "cold", points, repeats }] });
+
 /** The same horse seen in a mirror. */
 export function mirrored(horse: SurveyedHorse): SurveyedHorse {
   const flip = (points: SurveyedHorse["traces"][number]["points"]) => points.map(([y, z]): Pair => [-y, z]).reverse();

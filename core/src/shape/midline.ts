@@ -1,5 +1,5 @@
 import { jetAt } from "../engine/curve/spline.ts";
-import { smoothOver } from "../engine/curve/smooth-over.ts";
+import { type Misses, smoothOver } from "../engine/curve/smooth-over.ts";
 import type { SurveyedHorse } from "../survey/case.ts";
 import { POINT_MM } from "./trace-doubt.ts";
 
@@ -20,12 +20,18 @@ export function midlineOf(profile: Profile, fromMm: number, toMm: number): Midli
   if (places.length < 3 || first === undefined || last === undefined) return undefined;
   if (first[0] > fromMm + MAY_END_SHORT_MM || last[0] < toMm - MAY_END_SHORT_MM) return undefined;
   const knots = Float64Array.from(places, ([x]) => x);
-  const [smooth] = smoothOver(knots, [Float64Array.from(places, ([, z]) => z)], POINT_MM);
+  const [smooth] = smoothOver(knots, [Float64Array.from(places, ([, z]) => z)], POINT_MM, missesUp);
   if (smooth === undefined) return undefined;
   const spline = { knots, ...smooth };
   const [front] = jetAt(spline, 0);
   return (x) => jetAt(spline, x)[0] - front;
 }
+
+/** A height is read at its place, so the whole of a miss counts. */
+const missesUp: Misses = ([fit], [read]) => {
+  if (!fit || !read) return 0;
+  return read.reduce((sum, one, i) => sum + (one - fit.value[i]!) * (one - fit.value[i]!), 0);
+};
 
 /** In order along the back; points of one place become their mean. */
 function placesOf({ points }: Profile): readonly (readonly [number, number])[] {

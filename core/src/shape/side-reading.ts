@@ -1,22 +1,32 @@
 import { atan } from "../engine/number/index.ts";
 import { NODES, type SideForm, type SideShift, STEEPEST, shiftedU, shiftedZ } from "./side-form.ts";
 
-/** Places between two distances at which the face is read for its angle. */
+/** Places between two distances at which the face is read for its angle: the middles of as many even parts. */
 const FACE_PLACES = 13;
 
-/** Height of a side's upper branch at distance u from the midline; past its end or where it turns back it goes on straight, down. */
-export function heightAt(form: SideForm, u: number, shift: SideShift): number {
-  let u0 = shiftedU(form, 0, shift);
-  let z0 = shiftedZ(form, 0, shift);
-  for (let i = 1; i < NODES; i++) {
-    const u1 = shiftedU(form, i, shift);
-    const z1 = shiftedZ(form, i, shift);
-    const steep = (u1 - u0) * STEEPEST < z0 - z1 || u1 <= u0;
-    if (steep) return z0 - (u - u0) * STEEPEST;
-    if (u1 >= u) return z0 + ((u - u0) / (u1 - u0)) * (z1 - z0);
-    [u0, z0] = [u1, z1];
+/**
+ * Heights of a side's upper branch at even places from `fromMm` to `toMm`, each handed to `take`. Past the
+ * side's end, and from where it becomes too steep or turns back, it goes on straight, down.
+ */
+function walkFace(form: SideForm, fromMm: number, toMm: number, shift: SideShift, take: (u: number, z: number) => void): void {
+  let i = 1;
+  let [u0, z0] = [shiftedU(form, 0, shift), shiftedZ(form, 0, shift)];
+  let [u1, z1] = [shiftedU(form, 1, shift), shiftedZ(form, 1, shift)];
+  let beyond = form.endSlope - shift.tiltRad * (1 + form.endSlope * form.endSlope);
+  for (let k = 0; k < FACE_PLACES; k++) {
+    const u = fromMm + ((toMm - fromMm) * (k + 0.5)) / FACE_PLACES;
+    while (i < NODES) {
+      if (u1 <= u0 || (u1 - u0) * STEEPEST < z0 - z1) {
+        beyond = -STEEPEST;
+        i = NODES;
+      } else if (u1 < u) {
+        [u0, z0] = [u1, z1];
+        i++;
+        if (i < NODES) [u1, z1] = [shiftedU(form, i, shift), shiftedZ(form, i, shift)];
+      } else break;
+    }
+    take(u, z0 + (u - u0) * (i < NODES ? (z1 - z0) / (u1 - u0) : beyond));
   }
-  return z0 + (u - u0) * (form.endSlope - shift.tiltRad * (1 + form.endSlope * form.endSlope));
 }
 
 /** Angle to the horizontal of the straight line of least squares through the face between two distances; positive falls away. */
@@ -24,11 +34,10 @@ export function faceAngle(form: SideForm, fromMm: number, toMm: number, shift: S
   const middle = (fromMm + toMm) / 2;
   let zu = 0;
   let uu = 0;
-  for (let k = 0; k < FACE_PLACES; k++) {
-    const u = fromMm + ((toMm - fromMm) * k) / (FACE_PLACES - 1);
-    zu += heightAt(form, u, shift) * (u - middle);
+  walkFace(form, fromMm, toMm, shift, (u, z) => {
+    zu += z * (u - middle);
     uu += (u - middle) * (u - middle);
-  }
+  });
   return -atan(zu / uu);
 }
 

@@ -79,7 +79,7 @@ function lineThrough(section: Section, side: Side, from: number, to: number, dev
   let product = 0;
   let square = 0;
   for (let k = 0; k < PLACES; k++) {
-    const depth = from + ((to - from) * k) / (PLACES - 1);
+    const depth = from + ((to - from) * (k + 0.5)) / PLACES;
     const width = section.halfWidthMm(side, depth, deviations);
     if (width === undefined) return undefined;
     const off = depth - (from + to) / 2;
