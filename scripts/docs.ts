@@ -2,11 +2,13 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { describeCase } from "../core/src/survey/describe.ts";
 import { commandsPage } from "./docs/commands-page.ts";
 import { limitsPage } from "./docs/limits-page.ts";
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const pages: Readonly<Record<string, () => string>> = {
+  "docs/reference/case-file.md": describeCase,
   "docs/reference/commands.md": commandsPage,
   "docs/reference/limits.md": limitsPage,
 };

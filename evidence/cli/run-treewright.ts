@@ -37,4 +37,5 @@ export const wideLines = ({ out, err }: Ran): string[] =>
   `${out}\n${err}`.split("\n").filter((line) => [...line].length > 80);
 
 /** What a person must never be shown. */
-export const innards = /\n\s+at \S+ ?\(|node:internal|\.ts:\d+:\d+|\[object Object\]|undefined|(?<!read: ")NaN|ZodError/;
+export const innards =
+  /\n\s+at \S+ ?\(|node:internal|\.ts:\d+:\d+|\[object Object\]|undefined|(?<!read: ")NaN|ZodError/;

@@ -31,6 +31,8 @@ export function terminal(): Desk {
     async ask(prompt) {
       process.stdout.write(plain(prompt));
       const next = await open().next();
+      // Where nobody's Enter is echoed, the answer's line ends here.
+      if (!process.stdin.isTTY) process.stdout.write("\n");
       return next.done ? undefined : next.value;
     },
     close: () => reader?.close(),

@@ -1,5 +1,6 @@
 import {
   closeSync,
+  existsSync,
   fsyncSync,
   mkdirSync,
   openSync,
@@ -43,9 +44,7 @@ export function isFolder(path: string): boolean {
   return attempt("read", path, () => statSync(path).isDirectory());
 }
 
-export function isThere(path: string): boolean {
-  return statSync(path, { throwIfNoEntry: false }) !== undefined;
-}
+export const isThere = (path: string): boolean => existsSync(path);
 
 /** The case files named: one, or every .json of a folder, in the order of their names. */
 export function caseFiles(path: string): string[] {

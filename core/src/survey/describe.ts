@@ -10,7 +10,7 @@ export function describeCase(): string {
 
 const HEAD = `# The case file
 
-<!-- Written by scripts/describe-case.ts from the schema. Change the schema, not this page. -->
+<!-- Made from the schema by \`npm run docs\`. Change the schema, not this page. -->
 
 A case is one JSON file: one saddle, the one to eight horses that wear it, the people, the plates at hand.
 It begins \`{ "format": "${CASE_FORMAT}", "version": ${CASE_VERSION}, … }\` and is at most ${CASE_BYTES_MAX / 1e6} MB.

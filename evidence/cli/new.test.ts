@@ -1,0 +1,75 @@
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { questions } from "../../core/src/survey/questions.ts";
+import { folderWith, fullCase, innards, treewright, wideLines } from "./run-treewright.ts";
+
+const typed = (...lines: readonly string[]): string => `${lines.join("\n")}\n`;
+const read = (path: string) => JSON.parse(readFileSync(path, "utf8"));
+
+describe("new", () => {
+  it("asks, writes every answer, leaves, and goes on where it was left", () => {
+    const path = join(folderWith({}), "first.json");
+    const left = treewright(["new", path], typed("2", "2031-04-12", "Upper Lathe", "leave"));
+    expect(left.code).toBe(5);
+    expect(read(path)).toMatchObject({ visit: { date: "2031-04-12", place: "Upper Lathe" } });
+    expect(read(path).horses).toHaveLength(2);
+
+    const again = treewright(["new", path], typed("1.5", "leave"));
+    expect(again.out).toContain("Ground's slope");
+    expect(again.out).not.toContain("Name of the yard");
+    expect(read(path)).toMatchObject({ visit: { place: "Upper Lathe", groundSlope: "1.5" } });
+    expect(wideLines(again)).toEqual([]);
+  });
+
+  it("keeps what was typed when the input ends in the middle", () => {
+    const path = join(folderWith({}), "first.json");
+    expect(treewright(["new", path], "1\n2031-04-12\nUpper Lathe").code).toBe(5);
+    expect(read(path).visit.place).toBe("Upper Lathe");
+  });
+
+  it("asks again after a wrong answer, and says what is allowed", () => {
+    const path = join(folderWith({}), "first.json");
+    const ran = treewright(["new", path], typed("none", "9", "1", "2031-02-30", "leave"));
+    expect(ran.out.match(/How many horses/g)).toHaveLength(3);
+    expect(ran.out).toContain('read: "2031-02-30"');
+    expect(ran.out).toContain("a day that exists");
+    expect(ran.out).not.toMatch(innards);
+  });
+
+  it("comes to its end with Enter alone, and the case can be checked", () => {
+    const path = join(folderWith({}), "first.json");
+    const ran = treewright(["new", path], "\n".repeat(questions(1).length + 2));
+    expect(ran.code).toBe(0);
+    expect(ran.out).toContain("That was the last question");
+    expect(wideLines(ran)).toEqual([]);
+    expect(treewright(["check", path]).code).toBe(0);
+  });
+
+  it("goes back, and to the next section", () => {
+    const path = join(folderWith({}), "first.json");
+    const ran = treewright(["new", path], typed("1", "", "back", "next", "leave"));
+    expect(ran.out.match(/Day of the visit/g)).toHaveLength(2);
+    expect(ran.out).toContain("WHAT'S BEEN GOING ON");
+  });
+
+  it("takes up a full case and loses nothing of it", () => {
+    const path = join(folderWith({}), "full.json");
+    writeFileSync(path, readFileSync(fullCase));
+    treewright(["new", path], typed("leave"));
+    expect(read(path)).toEqual(read(fullCase));
+  });
+
+  it("touches no file that is not a case", () => {
+    const path = join(folderWith({ "notes.json": "my notes" }), "notes.json");
+    expect(treewright(["new", path], typed("1")).code).toBe(1);
+    expect(readFileSync(path, "utf8")).toBe("my notes");
+  });
+
+  it("says when it cannot write", () => {
+    const ran = treewright(["new", "/dev/null/first.json"], typed("1"));
+    expect(ran.code).toBe(3);
+    expect(ran.err).toContain("Could not write");
+    expect(existsSync("/dev/null/first.json")).toBe(false);
+  });
+});
