@@ -1,7 +1,8 @@
 import type { Load, Pull } from "../engine/contact/problem.ts";
 import { isRead } from "../survey/reading.ts";
 import type { Survey } from "../survey/case.ts";
-import type { Deviations, Tree } from "../shape/model.ts";
+import { Doubts } from "../shape/doubt.ts";
+import type { Deviations, Tree, Uncertain } from "../shape/model.ts";
 import type { Side } from "../terms/places.ts";
 import { ASSUMED, type AssumedName, GRAVITY } from "./assumed.ts";
 
@@ -14,15 +15,20 @@ export function assumed(name: AssumedName, deviations: Deviations): number {
 /** Saddle, stirrups and girth where they were not weighed, kg (second-hand figures: 5 to 7 kg and 1.4 kg of stirrups). */
 const TACK_KG = 8;
 
-/** Rider and tack in kg: as weighed, else from the assumed range. */
-export function massKg(rider: Survey["rider"], deviations: Deviations): number {
-  if (!isRead(rider.massDressed)) return assumed("riderMassKg", deviations);
-  const tack = isRead(rider.tackMass) ? weighed(rider.tackMass, "rider.tackMass", deviations) : TACK_KG;
-  return weighed(rider.massDressed, "rider.massDressed", deviations) + tack;
+/** Mass on the horse's back, with its doubt. */
+export interface MassBelief {
+  /** kg in one draw. */
+  at(deviations: Deviations): number;
+  readonly uncertain: readonly Uncertain[];
 }
 
-function weighed(reading: { value: number }, path: string, deviations: Deviations): number {
-  return reading.value + (deviations[path] ?? 0) + (deviations.scale ?? 0);
+/** Rider and tack: as weighed, else from the assumed range of both together. */
+export function massOf(rider: Survey["rider"]): MassBelief {
+  if (!isRead(rider.massDressed)) return { at: (deviations) => assumed("riderMassKg", deviations), uncertain: [] };
+  const doubts = new Doubts();
+  const dressed = doubts.take("rider.massDressed", rider.massDressed);
+  const tack = doubts.takeIfRead("rider.tackMass", rider.tackMass);
+  return { at: (deviations) => dressed(deviations) + (tack?.(deviations) ?? TACK_KG), uncertain: doubts.uncertain };
 }
 
 /** Where a girth strap leaves the panel and which way it pulls: down and a little outward (assumption). */
@@ -31,10 +37,10 @@ const STRAP_BELOW_TIPS_MM = 25;
 const STRAP_OUTWARD = 0.3;
 
 /** The weight at its point over the seat, and the girth at its straps, at rest. N, mm. */
-export function loadAtRest(tree: Tree, rider: Survey["rider"], deviations: Deviations): Load {
+export function loadAtRest(tree: Tree, mass: MassBelief, deviations: Deviations): Load {
   const pull = assumed("girthN", deviations);
   return {
-    weightN: massKg(rider, deviations) * GRAVITY,
+    weightN: mass.at(deviations) * GRAVITY,
     at: { x: assumed("loadPart", deviations) * tree.lengthMm, y: 0, z: assumed("loadHeightMm", deviations) },
     turnsWithBody: true,
     pulls: [strap(tree, "near", pull), strap(tree, "off", pull)],

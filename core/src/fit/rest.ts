@@ -4,19 +4,18 @@ import type { StripCells } from "../engine/contact/strip-cells.ts";
 import { cos, sin } from "../engine/number/index.ts";
 import type { SampleSurface } from "../engine/surface.ts";
 import type { Back, Deviations, Tree } from "../shape/model.ts";
-import type { Survey } from "../survey/case.ts";
 import { COMPRESSION_LIMIT, TISSUE_MM } from "./assumed.ts";
 import type { NoRest, Rest } from "./fit.ts";
-import { assumed, loadAtRest } from "./load.ts";
+import { assumed, loadAtRest, type MassBelief } from "./load.ts";
 import { type Mesh, panelCells } from "./panel-cells.ts";
 import { fieldOf, thirdsOf } from "./thirds.ts";
 
-/** A saddle to be put on a back: the tree as a setting makes it, the back's surface, who rides, and one draw of all doubts. */
+/** A saddle to be put on a back: the tree as a setting makes it, the back's surface, what weighs on it, and one draw of all doubts. */
 export interface Sitting {
   readonly tree: Tree;
   readonly back: Back;
   readonly surface: SampleSurface;
-  readonly rider: Survey["rider"];
+  readonly mass: MassBelief;
   readonly deviations: Deviations;
 }
 
@@ -37,13 +36,13 @@ export function restOf(sitting: Sitting, mesh: Mesh, options: SettleOptions = {}
   return { rest: readOff(sitting, problem, found, mesh), pose: found.pose };
 }
 
-function problemOf({ tree, surface, rider, deviations }: Sitting, mesh: Mesh): ContactProblem & { cells: StripCells } {
+function problemOf({ tree, surface, mass, deviations }: Sitting, mesh: Mesh): ContactProblem & { cells: StripCells } {
   const cells = panelCells(tree, mesh);
   return {
     cells,
     law: lawOf(cells, deviations),
     surface,
-    load: loadAtRest(tree, rider, deviations),
+    load: loadAtRest(tree, mass, deviations),
     friction: assumed("friction", deviations),
     across: { x: 0, y: 1 },
     pivot: { x: tree.lengthMm / 2, y: 0, z: 0 },

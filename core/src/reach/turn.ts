@@ -1,5 +1,5 @@
 import { atan, cos, pow, sin, tan } from "../engine/number/index.ts";
-import type { Along, Half, Tree } from "../shape/model.ts";
+import type { Along, Half, Head, Tree } from "../shape/model.ts";
 import type { TurnBelief } from "./setting.ts";
 
 /** What a new head does to the two halves: the spread it adds inside the tips, and the turn of each half if it was read (a plate). */
@@ -29,30 +29,36 @@ export function turnLeft(xMm: number, lengthMm: number, turn: TurnBelief): numbe
  * plus sag times the turn, since a sagging rail lies further from the hinge. mm, rad.
  */
 export function treeAt(tree: Tree, move: HeadMove, turn: TurnBelief): Tree {
-  const hingeToTipsMm = turn.hingePart * tree.head.depthMm;
-  const hingeMm = tree.tipHeightMm + hingeToTipsMm;
-  const frontTurn = move.halfTurnRad ?? halfTurnRad(move.changeMm, hingeToTipsMm);
-  const apartMm = move.changeMm / 2 - hingeToTipsMm * tan(frontTurn);
+  const { head, frontTurnRad, apartMm, tipDropMm } = movedHead(tree.head, move, turn);
+  const hingeMm = tree.tipHeightMm + turn.hingePart * tree.head.depthMm;
   const left = (x: number) => turnLeft(x, tree.lengthMm, turn);
   const turnHalf = (half: Half) =>
-    moved(half, hingeMm, (x) => frontTurn * left(x), (x) => apartMm * left(x));
-  const tipDropMm = hingeToTipsMm * (1 - cos(frontTurn)) - (tree.head.spreadMm / 2) * sin(frontTurn);
+    moved(half, hingeMm, (x) => frontTurnRad * left(x), (x) => apartMm * left(x));
   const halves = { near: turnHalf(tree.halves.near), off: turnHalf(tree.halves.off) };
   return {
     ...tree,
     halves,
-    head: {
-      ...tree.head,
-      spreadMm: tree.head.spreadMm + move.changeMm,
-      depthMm: tree.head.depthMm + tipDropMm,
-      halfAngleRad: {
-        near: tree.head.halfAngleRad.near + frontTurn,
-        off: tree.head.halfAngleRad.off + frontTurn,
-      },
-    },
+    head,
     tipHeightMm: tree.tipHeightMm - tipDropMm,
     channelMm: channelAfter(tree, halves),
   };
+}
+
+/** The head alone after a move: its halves' turn, what a plate spreads without turning, and how far the tips come down. */
+export function movedHead(head: Head, move: HeadMove, turn: TurnBelief) {
+  const hingeToTipsMm = turn.hingePart * head.depthMm;
+  const frontTurnRad = move.halfTurnRad ?? halfTurnRad(move.changeMm, hingeToTipsMm);
+  const apartMm = move.changeMm / 2 - hingeToTipsMm * tan(frontTurnRad);
+  const tipDropMm = hingeToTipsMm * (cos(frontTurnRad) - 1) - (head.spreadMm / 2) * sin(frontTurnRad);
+  const after: Head = {
+    ...head,
+    spreadMm: head.spreadMm + move.changeMm,
+    // How the upper level moves depends on where the head really hinges, which is not known.
+    spreadUpperMm: move.changeMm === 0 ? head.spreadUpperMm : undefined,
+    depthMm: head.depthMm + tipDropMm,
+    halfAngleRad: { near: head.halfAngleRad.near + frontTurnRad, off: head.halfAngleRad.off + frontTurnRad },
+  };
+  return { head: after, frontTurnRad, apartMm, tipDropMm };
 }
 
 function moved(half: Half, hingeMm: number, turnRad: Along, apartMm: Along): Half {

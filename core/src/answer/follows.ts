@@ -1,0 +1,88 @@
+import { cos, sin } from "../engine/number/index.ts";
+import type { MeasuredLimit } from "../judge/input.ts";
+import { STATIONS } from "../terms/places.ts";
+import { DEG_PER_RAD } from "./figures.ts";
+import type { Whole } from "./whole.ts";
+
+/**
+ * What a setting changes against today, in one draw: only differences, since the computed absolute is never used.
+ * mm and degrees; undefined where it could not be computed.
+ */
+export interface Moved {
+  /** Height of the crown over the back. */
+  readonly clearanceMm: number | undefined;
+  /** Room between the withers' side and the head's wall, half way down the head. */
+  readonly besideMm: number | undefined;
+  readonly seatDeg: number | undefined;
+  readonly channelMm: { readonly [S in (typeof STATIONS)[number]]: number | undefined };
+  readonly spreadMm: number;
+  readonly frontRiseMm: number | undefined;
+  readonly rearRiseMm: number | undefined;
+}
+
+export function movedBy(today: Whole, after: Whole): Moved {
+  const a = today.rest?.ok ? today.rest : undefined;
+  const b = after.rest?.ok ? after.rest : undefined;
+  const spreadMm = after.head.spreadMm - today.head.spreadMm;
+  const clearanceMm = a && b && b.crownOverBackMm - a.crownOverBackMm;
+  const channel = (station: "front" | "mid" | "rear") => difference(today.tree?.channelMm[station], after.tree?.channelMm[station]);
+  return {
+    clearanceMm,
+    besideMm: clearanceMm === undefined ? undefined : beside(clearanceMm, spreadMm, after),
+    seatDeg: a && b && (b.headUpRad - a.headUpRad) * DEG_PER_RAD,
+    channelMm: { front: channel("front"), mid: channel("mid"), rear: channel("rear") },
+    spreadMm,
+    frontRiseMm: a && b && b.frontRiseMm - a.frontRiseMm,
+    rearRiseMm: a && b && b.rearRiseMm - a.rearRiseMm,
+  };
+}
+
+/** Half way down, the wall goes out by half of what its tip does and comes down with the crown; derived, square to the wall. */
+function beside(clearanceMm: number, spreadMm: number, after: Whole): number {
+  const halfAngle = (after.head.halfAngleRad.near + after.head.halfAngleRad.off) / 2;
+  return (spreadMm / 4) * cos(halfAngle) + clearanceMm * sin(halfAngle);
+}
+
+function difference(before: number | undefined, after: number | undefined): number | undefined {
+  return before === undefined || after === undefined ? undefined : after - before;
+}
+
+/**
+ * Readings of today's limits carried over to a setting: reading in that state plus the computed difference. A limit
+ * whose difference could not be computed comes back without a value; one that the head does not move is left out.
+ */
+export function carried(today: readonly MeasuredLimit[], moved: Moved, doubt: Moved): readonly MeasuredLimit[] {
+  return today.flatMap((limit) => {
+    const pick = shiftOf(limit);
+    if (pick === undefined) return [];
+    const shift = pick(moved);
+    if (shift === undefined || limit.value === undefined) {
+      return [{ ...limit, value: undefined, u: undefined, missing: limit.value === undefined ? limit.missing : ["the whole fit"] }];
+    }
+    const own = limit.u ?? 0;
+    const drawn = pick(doubt) ?? 0;
+    return [{ ...limit, value: limit.value + shift, u: Math.sqrt(own * own + drawn * drawn) }];
+  });
+}
+
+type Pick = (moved: Moved) => number | undefined;
+
+function shiftOf({ rule, at, station }: MeasuredLimit): Pick | undefined {
+  switch (rule) {
+    case "clearance-girthed":
+    case "clearance-rider-up":
+    case "clearance-half-seat":
+      return (moved) => moved.clearanceMm;
+    case "clearance-side":
+      return (moved) => moved.besideMm;
+    case "seat-slope":
+      return (moved) => moved.seatDeg;
+    case "channel-over-ridge":
+    case "channel-width":
+      return (moved) => (station === undefined ? undefined : moved.channelMm[station]);
+    case "spread-wanted":
+      return at === "template" ? (moved) => moved.spreadMm : undefined;
+    default:
+      return undefined;
+  }
+}
