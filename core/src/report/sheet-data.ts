@@ -33,6 +33,8 @@ export interface SectionDrawing {
   readonly back: readonly At[];
   readonly today: BySide<readonly At[]>;
   readonly chosen: BySide<readonly At[]> | undefined;
+  /** Distance between the outer ends of the tree drawn whole, mm; drawn as a dimension where both are on the sheet. */
+  readonly spread: Figure | undefined;
   /** Tree's face less back's face, degrees, at the setting drawn whole; positive where the tree is steeper. */
   readonly misfit: BySide<Figure | undefined>;
 }

@@ -1,20 +1,21 @@
 import type { At, Item, Measure } from "../engine/drawing.ts";
 import { abreast, type Block, EMPTY, moved, stacked } from "../engine/drawing/block.ts";
 import { clipped, type Window } from "../engine/drawing/clip.ts";
+import { levelDimension } from "../engine/drawing/dimension.ts";
 import { line, words } from "../engine/drawing/marks.ts";
 import { paragraph } from "../engine/drawing/paragraph.ts";
 import { type BySide, SIDES, STATIONS } from "../terms/places.ts";
 import { type Figure, printed } from "./figures.ts";
-import { HEADING, SMALL } from "./looks.ts";
+import { FIGURE, HEADING, SMALL } from "./looks.ts";
 import type { SectionDrawing } from "./sheet-data.ts";
 
 /** The front section is the one that is worked by: drawn at 1 : 2, the others at 1 : 5 (scales of ISO 5455). */
 const PLACES = {
-  front: { at: [0, 6], scale: 2, width: 112, height: 68 },
-  mid: { at: [118, 6], scale: 5, width: 54, height: 30 },
-  rear: { at: [118, 44], scale: 5, width: 54, height: 30 },
+  front: { at: [0, 6], scale: 2, width: 120, height: 72 },
+  mid: { at: [124, 6], scale: 5, width: 48, height: 32 },
+  rear: { at: [124, 48], scale: 5, width: 48, height: 32 },
 } as const;
-const HIGH = 82;
+const HIGH = 88;
 /** The cut back is hatched in a rim of this part of its height, so that figures stay free. */
 const RIM = 0.86;
 
@@ -28,7 +29,7 @@ export function sections(all: readonly SectionDrawing[], measure: Measure): Bloc
   return {
     items: [
       words("sections, heading", HEADING, [0, 3], "Tree over back, seen from behind"),
-      words("sections, key", SMALL, [118 + 54, 3], key(all), { anchor: "end" }),
+      words("sections, key", SMALL, [172, 3], key(all), { anchor: "end" }),
       ...items,
     ],
     height: HIGH,
@@ -43,7 +44,7 @@ function section(one: SectionDrawing, measure: Measure): readonly Item[] {
   const { scale, width, height } = PLACES[one.station];
   const top = Math.max(...[one.back, ...SIDES.map((side) => one.today[side])].flatMap((run) => run.map(([, z]) => z)));
   const onPaper = ([y, z]: At): At => [width / 2 + y / scale, 4 + (top - z) / scale];
-  const window: Window = { left: 0, top: 0, right: width, bottom: height - 6 };
+  const window: Window = { left: 0, top: 0, right: width, bottom: height - 8 };
   const draw = (name: string, run: readonly At[], pen: "thin" | "medium", dashed: boolean) =>
     clipped(run.map(onPaper), window).map((points) => line(name, pen, points, { dashed }));
   const tree = (name: string, halves: BySide<readonly At[]>, pen: "thin" | "medium", dashed: boolean) =>
@@ -52,6 +53,7 @@ function section(one: SectionDrawing, measure: Measure): readonly Item[] {
     ...cutBack(one.station, clipped(one.back.map(onPaper), window)),
     ...tree("tree today", one.today, one.chosen ? "thin" : "medium", one.chosen !== undefined),
     ...(one.chosen ? tree("tree after the change", one.chosen, "medium", false) : []),
+    ...spread(one, onPaper, window, measure),
     ...captions(one, width, height, measure),
   ];
 }
@@ -75,7 +77,22 @@ function captions(one: SectionDrawing, width: number, height: number, measure: M
   const each = wide ? width / 2 : width;
   const set = SIDES.map((side) => paragraph(`misfit, ${one.station}, ${side}`, `${side}: ${leaning(one.misfit[side])}`, SMALL, each, measure));
   const block = wide ? abreast(set.map((said, i) => ({ x: i * (each + 6), block: said }))) : stacked(set);
-  return [words("section, name", { ...SMALL, bold: true }, [0, 2], name), ...moved(block.items, [0, height - 4])];
+  return [
+    words("section, near", SMALL, [0, 2], "near"),
+    words("section, name", { ...SMALL, bold: true }, [width / 2, 2], name, { anchor: "middle" }),
+    words("section, off", SMALL, [width, 2], "off", { anchor: "end" }),
+    ...moved(block.items, [0, height - 3]),
+  ];
+}
+
+/** The tips' spread as a dimension, where the drawing shows both tips. */
+function spread(one: SectionDrawing, onPaper: (at: At) => At, window: Window, measure: Measure): readonly Item[] {
+  const tree = one.chosen ?? one.today;
+  const [near, off] = SIDES.map((side) => tree[side].at(-1)).map((tip) => tip && onPaper(tip));
+  if (!one.spread || !near || !off) return [];
+  const seen = near[0] > window.left && off[0] < window.right && Math.max(near[1], off[1]) < window.bottom;
+  const level = Math.min(Math.max(near[1], off[1]) + 7, window.bottom + 3);
+  return seen ? levelDimension(`spread, ${one.station}`, near, off, level, printed(one.spread, "mm"), { ...FIGURE, size: 2.4 }, measure) : [];
 }
 
 /** Which way the tree's face leaves the back's, in words and degrees. */

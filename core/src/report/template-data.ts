@@ -3,7 +3,7 @@ import type { BySide, Side } from "../terms/places.ts";
 import type { Figure } from "./figures.ts";
 import type { SheetFacts } from "./sheet-facts.ts";
 
-/** A head's outline by halves, each from the crown to its tip: [y to the off side, z up], mm, seen from behind. The crown lies at y 0. */
+/** A head's outline by halves, each from the crown to its tip: [y to the off side, z up], mm, seen from behind. The crown lies at y 0; wanted and today's share one frame. */
 export type HeadOutline = BySide<readonly At[]>;
 
 /** All that a template says; every figure is worked out before it comes here. */
@@ -16,7 +16,7 @@ export interface TemplateData {
   readonly today: HeadOutline | undefined;
   /** Inside or outside the tips, as `face` says, mm. */
   readonly spread: Figure;
-  /** From the crown to the level of the tips, mm. */
+  /** From the crown of this face to the level of the tips, mm. */
   readonly depth: Figure;
   /** Each half to the tree's own centre plane, degrees. */
   readonly halfAngle: BySide<Figure | undefined>;
