@@ -1,4 +1,4 @@
-import type { HorseAnswer, Outcome, Rest, SaddleAnswer, Side, Station, WorkAnswer } from "./road.ts";
+import type { HorseAnswer, PaperKind, Rest, SaddleAnswer, Side, Station, WorkAnswer } from "./road.ts";
 
 export const HORSE_WORDS: { readonly [A in HorseAnswer]: string } = {
   "not-examined": "Not looked at yet",
@@ -42,13 +42,12 @@ export const WORK_WORDS: { readonly [A in WorkAnswer]: string } = {
 const STOPS = ["vet-before-riding", "strip-before-riding", "out-till-repaired", "out-for-good"];
 export const isStop = (id: string): boolean => STOPS.includes(id);
 
-export const OUTCOME_WORDS: { readonly [O in Outcome]: string } = {
-  inside: "inside",
-  between: "between",
-  outside: "outside",
-  "cannot-tell": "cannot tell",
-};
-
 export const STATION_WORDS: { readonly [S in Station]: string } = { front: "Front", mid: "Mid", rear: "Rear" };
 export const SIDE_WORDS: { readonly [S in Side]: string } = { near: "near (left)", off: "off (right)" };
 export const THIRD_WORDS: { readonly [T in Rest["thirds"][number]["third"]]: string } = { front: "front", middle: "middle", rear: "rear" };
+
+export const PAPER_WORDS: { readonly [P in PaperKind]: { readonly name: string; readonly says: string } } = {
+  letter: { name: "Letter", says: "For the owner, in plain words, at most two pages." },
+  sheet: { name: "Sheet", says: "For the bench: answers, limits, sections, what follows." },
+  template: { name: "Template", says: "The wanted head at 1 : 1, with bars to prove the print." },
+};

@@ -1,5 +1,4 @@
-import type { Outcome } from "../road.ts";
-import { OUTCOME_WORDS } from "../words.ts";
+import { type Outcome, OUTCOME_WORDS } from "../road.ts";
 
 const brackets = "M7 2H3v16h4M41 2h4v16h-4";
 
@@ -26,15 +25,15 @@ const SHAPES: { readonly [O in Outcome]: React.ReactNode } = {
   "cannot-tell": <path d="M3 5h42v10H3z" className="pen-2" strokeDasharray="5 4" />,
 };
 
-export function StateFigure({ outcome }: { outcome: Outcome | "not-seen" }) {
+export function StateFigure({ outcome }: { outcome: Outcome | "not-read" }) {
   return (
     <svg className="state" viewBox="0 0 48 20" width="48" height="20" aria-hidden="true">
-      {outcome === "not-seen" ? <path d="M3 3h42v14H3zM3 17 45 3" className="pen-2" /> : SHAPES[outcome]}
+      {outcome === "not-read" ? <path d="M3 3h42v14H3zM3 17 45 3" className="pen-2" /> : SHAPES[outcome]}
     </svg>
   );
 }
 
-export function State({ outcome }: { outcome: Outcome }) {
+export function State({ outcome }: { outcome: Outcome | "not-read" }) {
   return (
     <span className="told">
       <StateFigure outcome={outcome} /> {OUTCOME_WORDS[outcome]}

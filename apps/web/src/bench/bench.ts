@@ -1,8 +1,6 @@
 import { expose } from "comlink";
-import { type Answer, answersOf, readCase, type Survey, type SweepPoint, sweepPoint } from "../road.ts";
-
-/** The draws of one case always start from the same number, so the same readings give the same figures everywhere. */
-export const SEED = 1;
+import { type Answer, answersOf, readCase, SEED, type Survey, type SweepPoint, sweepPoint } from "../road.ts";
+import { figuresOf } from "./figures-of.ts";
 
 /** Lets a newer request in between two batches of draws. */
 const breathe = () => new Promise<void>((done) => setTimeout(done, 0));
@@ -29,13 +27,8 @@ const bench = {
       await breathe();
     }
   },
-  /** The last answer, with all its draws. */
-  answerWhole(text: string, horse: number): Answer {
-    let last: Answer | undefined;
-    for (const answer of answersOf(surveyOf(text), horse, SEED)) last = answer;
-    if (last === undefined) throw new Error("no answer came");
-    return last;
-  },
+  /** Fingerprints of every figure, to hold one engine against another. */
+  figures: figuresOf,
   /** Heads moved by these changes of spread, each with the whole tree and its fit. */
   sweep(text: string, horse: number, changesMm: readonly number[]): SweepPoint[] {
     const survey = surveyOf(text);

@@ -6,7 +6,7 @@ import { smooth } from "./path.ts";
 export interface StationMark {
   readonly station: Station;
   readonly xMm: number;
-  readonly outcome: Outcome | "not-seen";
+  readonly outcome: Outcome | "not-read";
 }
 
 export interface BackLineView {

@@ -6,18 +6,17 @@ export interface Span {
   readonly fromMm: number;
   readonly toMm: number;
   readonly heightMm: number;
-  /** Height of the dimension line itself, mm. */
-  readonly lineMm: number;
   readonly words: string;
 }
 
-/** A length across with its figure on the line: thin lines, slanted ends. */
-export function Across({ fromMm, toMm, heightMm, lineMm, words }: Span) {
+/** A length across with its figure on the line: thin lines, slanted ends. `lineMm`: height of the dimension line. */
+export function Across({ fromMm, toMm, heightMm, words, lineMm, pixel }: Span & { lineMm: number; pixel: number }) {
   const z = -lineMm;
+  const end = 6 * pixel;
   return (
-    <g className="dimension">
-      <path d={`M${fromMm} ${-heightMm}V${z - 3}M${toMm} ${-heightMm}V${z - 3}M${fromMm} ${z}H${toMm}`} className="pen-1" />
-      <path d={`M${fromMm - 2} ${z + 2}l4-4M${toMm - 2} ${z + 2}l4-4`} className="pen-2" />
+    <g>
+      <path d={`M${fromMm} ${-heightMm - end}V${z - end}M${toMm} ${-heightMm - end}V${z - end}M${fromMm} ${z}H${toMm}`} className="pen-1" />
+      <path d={`M${fromMm - end / 2} ${z + end / 2}l${end} ${-end}M${toMm - end / 2} ${z + end / 2}l${end} ${-end}`} className="pen-2" />
       <text x={(fromMm + toMm) / 2} y={z} className="on-line" textAnchor="middle" dominantBaseline="central">
         {words}
       </text>
@@ -25,15 +24,17 @@ export function Across({ fromMm, toMm, heightMm, lineMm, words }: Span) {
   );
 }
 
-/** Words beside a place, led to it by a thin line. */
-export function Angle({ at, words, side }: { at: Point; words: string; side: Side }) {
+/** Words at the drawing's edge, led to their place by a thin line. */
+export function Noted(props: { at: Point; words: string; side: Side; pixel: number; edgeMm: number }) {
+  const { at, words, side, pixel, edgeMm } = props;
   const out = side === "near" ? -1 : 1;
   const [y, z] = at;
+  const height = z - 72 * pixel;
   return (
-    <g className="dimension">
-      <path d={`M${y} ${z}l${out * 16} -26h${out * 6}`} className="pen-1" />
-      <circle cx={y} cy={z} r={1.6} className="dot" />
-      <text x={y + out * 24} y={z - 26} className="figure-word" textAnchor={side === "near" ? "end" : "start"} dominantBaseline="central">
+    <g>
+      <path d={`M${y} ${z}L${out * (edgeMm - 44 * pixel)} ${height + 12 * pixel}`} className="pen-1" />
+      <circle cx={y} cy={z} r={3 * pixel} className="dot" />
+      <text x={out * edgeMm} y={height} className="figure-word" textAnchor={side === "near" ? "start" : "end"}>
         {words}
       </text>
     </g>

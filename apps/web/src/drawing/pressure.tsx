@@ -3,6 +3,7 @@ import { STATION_WORDS } from "../words.ts";
 import { contours, type Net, type Point } from "./contours.ts";
 import { labelsOn } from "./labels.ts";
 import { straight } from "./path.ts";
+import { usePixel } from "./unit.ts";
 
 /** Levels with a tint of their own, kPa: the same on every drawing, so that two drawings can be laid side by side. */
 export const LEVELS_KPA = [5, 10, 15, 20, 25] as const;
@@ -62,13 +63,25 @@ function HalfField({ net }: { net: Net }) {
 export function Pressure({ rest, stations, station }: { rest: Rest; stations: { readonly [S in Station]: number }; station: Station }) {
   const { field } = rest;
   const long = Math.max(...field.xMm);
-  const wide = Math.max(...field.yMm) + 28;
+  const wide = Math.max(...field.yMm) + 20;
+  const { ref, pixel } = usePixel(2 * wide);
+  const top = -36 * pixel;
   return (
-    <svg className="drawing" viewBox={`${-wide} -34 ${2 * wide} ${long + 52}`} role="img" aria-label="Lines of equal pressure under the near and the off panel, in kilopascal; the same figures stand in the table below">
-      <path d={`M0 -16V${long + 14}`} className="pen-1" strokeDasharray="14 4 2 4" />
-      <text x={-wide + 4} y={-18} className="side-word">near (left)</text>
-      <text x={wide - 4} y={-18} className="side-word" textAnchor="end">off (right)</text>
-      <text x={6} y={-18} className="small-word">head</text>
+    <svg
+      ref={ref}
+      className="drawing"
+      viewBox={`${-wide} ${top} ${2 * wide} ${long + 12 - top}`}
+      style={{ "--pixel": pixel } as React.CSSProperties}
+      role="img"
+      aria-label="Lines of equal pressure under the near and the off panel, in kilopascal, head at the top; the same figures stand in the table below"
+    >
+      <path d={`M0 ${top + 20 * pixel}V${long + 10}`} className="pen-1" strokeDasharray="14 4 2 4" />
+      <text x={-wide} y={top + 16 * pixel} className="side-word">
+        near (left)
+      </text>
+      <text x={wide} y={top + 16 * pixel} className="side-word" textAnchor="end">
+        off (right)
+      </text>
       <HalfField net={netOf(field, "near")} />
       <HalfField net={netOf(field, "off")} />
       {(["front", "mid", "rear"] as const).map((one) => (

@@ -1,65 +1,68 @@
-import type { SectionDrawn, Side } from "../road.ts";
+import type { SectionDrawn } from "../road.ts";
 import { SIDES } from "../road.ts";
 import { STATION_WORDS } from "../words.ts";
-import { Angle, Across } from "./dimension.tsx";
 import type { Point } from "./contours.ts";
+import { Across, Noted } from "./dimension.tsx";
 import { smooth, straight } from "./path.ts";
+import { usePixel } from "./unit.ts";
 
-/** How far below its outline the back is drawn as cut, mm. */
-const CUT_MM = 34;
-const MARGIN = 16;
+/** How deep the back is drawn as cut below its outline, mm. */
+const CUT_MM = 30;
+const MARGIN_MM = 14;
 
 const up = ([y, z]: Point): Point => [y, -z];
 
 /** One section seen from behind at true proportions: the horse near, the tree over it, near side left. */
 export function Section({ drawn, today }: { drawn: SectionDrawn; today: SectionDrawn | undefined }) {
   const back = drawn.back.map(up);
-  const everything = [...back, ...drawn.head.map(up), ...SIDES.flatMap((side) => drawn.panel[side].map(up))];
-  const left = Math.min(...everything.map(([y]) => y)) - MARGIN;
-  const right = Math.max(...everything.map(([y]) => y)) + MARGIN;
-  const top = Math.min(...everything.map(([, z]) => z)) - 34;
-  const foot = Math.max(...back.map(([, z]) => z)) + CUT_MM;
+  const over = [...drawn.head.map(up), ...SIDES.flatMap((side) => drawn.panel[side].map(up))];
+  const wide = Math.max(...[...back, ...over].map(([y]) => Math.abs(y))) + MARGIN_MM;
+  const { ref, pixel } = usePixel(2 * wide);
+  const highest = Math.min(...[...back, ...over].map(([, z]) => z));
+  const top = highest - 56 * pixel;
+  const foot = Math.max(...back.map(([, z]) => z), ...over.map(([, z]) => z)) + CUT_MM;
+  const place = STATION_WORDS[drawn.station].toLowerCase();
   return (
     <svg
+      ref={ref}
       className="drawing"
-      viewBox={`${left} ${top} ${right - left} ${foot - top + 26}`}
+      viewBox={`${-wide} ${top} ${2 * wide} ${foot - top + 32 * pixel}`}
+      style={{ "--pixel": pixel } as React.CSSProperties}
       role="img"
-      aria-label={`Section at the ${STATION_WORDS[drawn.station].toLowerCase()} station seen from behind, near side on the left; its figures stand in the table below`}
+      aria-label={`Section at the ${place} station seen from behind, near side on the left; its figures stand in the table below`}
     >
-      <Cut back={back} foot={foot} />
-      <path d={smooth(back)} className="pen-3" />
+      <path d={`M0 ${top + 8 * pixel}V${foot}`} className="pen-1" strokeDasharray="14 4 2 4" />
+      <Cut back={back} />
       {drawn.band.map((edge) => (
-        <path key={edge[0]?.join(" ")} d={smooth(edge.map(up))} className="pen-1" strokeDasharray="3 3" />
+        <path key={edge[0]?.join(" ")} d={smooth(edge.map(up))} className="pen-1" strokeDasharray="2 3" />
       ))}
-      {today === undefined || today === drawn ? null : <Ghost drawn={today} />}
+      {today === undefined ? null : <Ghost drawn={today} />}
       {SIDES.map((side) => (
         <path key={side} d={straight(drawn.panel[side].map(up), true)} className="panel-cut pen-2" />
       ))}
-      {drawn.head.length > 0 ? <path d={straight(drawn.head.map(up), true)} className="tree-cut pen-3" /> : null}
-      {SIDES.map((side) => (
-        <Gap key={side} drawn={drawn} side={side} />
-      ))}
-      {drawn.spread ? <Across {...drawn.spread} /> : null}
-      <text x={left + 4} y={foot + 20} className="side-word">
+      <path d={smooth(back)} className="pen-3" />
+      {drawn.head.length > 0 ? <path d={straight(drawn.head.map(up), true)} className="tree-cut pen-2" /> : null}
+      {drawn.spread ? <Across {...drawn.spread} lineMm={-highest + 28 * pixel} pixel={pixel} /> : null}
+      {SIDES.map((side) => {
+        const gap = drawn.gap[side];
+        return gap ? <Noted key={side} at={up(gap.at)} words={gap.words} side={side} pixel={pixel} edgeMm={wide} /> : null;
+      })}
+      <text x={-wide} y={foot + 24 * pixel} className="side-word">
         near (left)
       </text>
-      <text x={right - 4} y={foot + 20} className="side-word" textAnchor="end">
+      <text x={wide} y={foot + 24 * pixel} className="side-word" textAnchor="end">
         off (right)
       </text>
     </svg>
   );
 }
 
-/** The cut surface of the horse, hatched, open below with a dashed break line. */
-function Cut({ back, foot }: { back: readonly Point[]; foot: number }) {
-  const first = back[0] ?? [0, 0];
-  const last = back.at(-1) ?? [0, 0];
-  const under = back.map(([y, z]): Point => [y, Math.min(z + CUT_MM, foot)]).reverse();
+/** The cut surface of the horse, hatched, with a dashed break line below. */
+function Cut({ back }: { back: readonly Point[] }) {
+  const under = back.map(([y, z]): Point => [y, z + CUT_MM]).reverse();
   return (
     <>
       <path d={straight([...back, ...under], true)} fill="url(#hatch)" />
-      <path d={straight([first, [first[0], first[1] + CUT_MM]])} className="pen-1" />
-      <path d={straight([last, [last[0], last[1] + CUT_MM]])} className="pen-1" />
       <path d={smooth(under)} className="pen-1" strokeDasharray="10 4 2 4" />
     </>
   );
@@ -75,10 +78,4 @@ function Ghost({ drawn }: { drawn: SectionDrawn }) {
       {drawn.head.length > 0 ? <path d={straight(drawn.head.map(up), true)} className="pen-1" /> : null}
     </g>
   );
-}
-
-/** The angle between panel and back on one side, with its figure. */
-function Gap({ drawn, side }: { drawn: SectionDrawn; side: Side }) {
-  const gap = drawn.gap[side];
-  return gap === undefined ? null : <Angle at={up(gap.at)} words={gap.words} side={side} />;
 }

@@ -1,6 +1,6 @@
 import { valueAt } from "../case/put.ts";
-import { type FieldRecord, stepsOf } from "../road.ts";
-import { fieldsOf, type Group } from "./groups.ts";
+import { type FieldRecord, type Section, stepsOf } from "../road.ts";
+import { fieldsOf } from "./groups.ts";
 
 /** Words that stand where nothing was taken yet. */
 const EMPTY = ["not-looked", "not-asked", "not-said", "not-told", "not-tried", "unknown", ""];
@@ -9,7 +9,7 @@ const isList = (path: string) => path.replace("horses[]", "").includes("[]");
 const counts = ({ kind, path }: FieldRecord) => ["measured", "choice", "words", "date", "whole-number", "points", "list"].includes(kind) && !isList(path);
 
 /** How many places of a group hold something, of how many. "Unknown" counts as taken where somebody wrote it. */
-export function countOf(group: Group, file: unknown, horse: number): { taken: number; of: number } {
+export function countOf(group: Section, file: unknown, horse: number): { taken: number; of: number } {
   const fields = fieldsOf(group).filter(counts);
   const taken = fields.filter((field) => {
     const value = valueAt(file, stepsOf(field.path.replace("horses[]", `horses[${horse}]`)));

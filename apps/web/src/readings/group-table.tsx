@@ -2,9 +2,9 @@ import { useCallback } from "react";
 import type { Json, Path } from "../case/put.ts";
 import { type Desk, typedAt } from "../desk/desk.ts";
 import type { Hand } from "../desk/hand.ts";
-import { aboutPath, type FieldRecord, stepsOf } from "../road.ts";
+import { aboutPath, type FieldRecord, type Section, stepsOf } from "../road.ts";
 import { Field } from "./field.tsx";
-import { fieldsOf, type Group } from "./groups.ts";
+import { fieldsOf } from "./groups.ts";
 import { List } from "./list.tsx";
 import { placesIn } from "./naming.ts";
 import { Points } from "./trace.tsx";
@@ -13,7 +13,7 @@ const parentOf = (path: string) => path.slice(0, path.lastIndexOf("."));
 const inList = (path: string, list: string) => path.startsWith(`${list}[]`);
 
 /** The fields of one group; those of one station, side or zone stand together under its name. */
-export function GroupTable({ group, desk, hand }: { group: Group; desk: Desk; hand: Hand }) {
+export function GroupTable({ group, desk, hand }: { group: Section; desk: Desk; hand: Hand }) {
   const fields = fieldsOf(group).map((field) => ({ ...field, path: field.path.replace("horses[]", `horses[${desk.horse}]`) }));
   const lists = fields.filter((field) => field.kind === "list");
   const own = fields.filter((field) => !lists.some((list) => inList(field.path, list.path)));

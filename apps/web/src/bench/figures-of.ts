@@ -1,0 +1,33 @@
+import { answersOf, mayBeFitted, printOf, readCase, SEED, sweepPoint } from "../road.ts";
+
+/** What one horse of one case came to: the ids in plain, everything else as a fingerprint of all its digits. */
+export interface Figures {
+  readonly answers: readonly string[];
+  readonly answerPrint: string;
+  readonly sweepPrint: string;
+}
+
+/** Changes of spread that are solved for the fingerprint, mm. */
+const CHANGES = [-20, -12, -5, 0, 5, 12, 20];
+
+/** Indexes of the horses of a case. */
+export function horsesOf(text: string): number[] {
+  const read = readCase(text);
+  return read.ok ? read.survey.horses.map((_, index) => index) : [];
+}
+
+/** Every figure of the answers and of moved heads for one horse. */
+export function figuresOf(text: string, horse: number): Figures {
+  const read = readCase(text);
+  if (!read.ok) throw new Error("this case was not accepted");
+  const all = [...answersOf(read.survey, horse, SEED)];
+  const last = all.at(-1);
+  if (last === undefined) throw new Error("no answer came");
+  const moved = mayBeFitted(last) ? CHANGES.map((changeMm) => sweepPoint(read.survey, horse, changeMm)) : [];
+  const { answers } = last;
+  return {
+    answers: [answers.horse.id, answers.saddle.id, answers.work.id, ...answers.work.also],
+    answerPrint: printOf(all),
+    sweepPrint: printOf(moved),
+  };
+}

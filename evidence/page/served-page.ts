@@ -1,0 +1,66 @@
+import { mkdtemp, mkdir, rm, symlink } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { type Browser, chromium, type Page } from "playwright-core";
+import { build } from "vite";
+import { startServer } from "../../apps/server/src/main.ts";
+
+const REPOSITORY = fileURLToPath(new URL("../../", import.meta.url));
+
+export interface ServedPage {
+  readonly url: string;
+  readonly browser: Browser;
+  /** A fresh page with nothing kept from another, and a list of every address it asked for. */
+  open(path?: string, size?: { width: number; height: number }): Promise<{ page: Page; asked: string[]; faults: string[] }>;
+  close(): Promise<void>;
+}
+
+/** Builds the page into a folder of its own, serves it as `npm start` does, and opens a browser on it. */
+export async function servePage(): Promise<ServedPage> {
+  const root = await mkdtemp(join(tmpdir(), "treewright-page-"));
+  await mkdir(join(root, "examples"));
+  await symlink(join(REPOSITORY, "examples/cases"), join(root, "examples/cases"));
+  await build({
+    configFile: join(REPOSITORY, "apps/web/vite.config.ts"),
+    logLevel: "error",
+    build: { outDir: join(root, "apps/web/dist"), emptyOutDir: true },
+  });
+  const server = await startServer({ root, port: 0 });
+  const browser = await chromium.launch({
+    executablePath: "/usr/bin/chromium",
+    args: [
+      "--headless",
+      "--no-sandbox",
+      "--disable-gpu",
+      "--disable-quic",
+      "--no-first-run",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
+    ],
+  });
+  return {
+    url: server.url,
+    browser,
+    open: (path = "", size = { width: 1440, height: 900 }) => openOn(browser, server.url + path, size),
+    close: async () => {
+      await browser.close();
+      await server.close();
+      await rm(root, { recursive: true });
+    },
+  };
+}
+
+async function openOn(browser: Browser, address: string, viewport: { width: number; height: number }) {
+  const page = await browser.newPage({ viewport, acceptDownloads: true });
+  const asked: string[] = [];
+  const faults: string[] = [];
+  page.on("request", (request) => asked.push(request.url()));
+  page.on("pageerror", (error) => faults.push(error.message));
+  page.on("console", (message) => {
+    if (message.type() === "error") faults.push(message.text());
+  });
+  await page.goto(address);
+  return { page, asked, faults };
+}
