@@ -36,10 +36,10 @@ export function inputsOf(id: string): CaseInputs {
   return caseInputs.parse(reference(id).inputs);
 }
 
-/** A model case as a problem; `finer` multiplies the mesh both ways. */
-export function problemOf(inputs: CaseInputs, finer = 1): ContactProblem {
-  const { back, load, mu, mesh } = inputs;
-  const cells = cellsOf(inputs, mesh.nx * finer, mesh.nv * finer);
+/** A model case as a problem. */
+export function problemOf(inputs: CaseInputs): ContactProblem {
+  const { back, load, mu } = inputs;
+  const cells = cellsOf(inputs);
   return {
     cells,
     law: lawOf(inputs, cells),
@@ -61,7 +61,7 @@ export function problemOf(inputs: CaseInputs, finer = 1): ContactProblem {
   };
 }
 
-function cellsOf({ panel, head }: CaseInputs, nx: number, nv: number): StripCells {
+function cellsOf({ panel, head, mesh }: CaseInputs): StripCells {
   const along = (coefficients: readonly number[]) => (x: number) => polynomial(coefficients, panel.L)(x)[0];
   const [front, rear] = panel.t;
   const strip: Strip = {
@@ -73,7 +73,7 @@ function cellsOf({ panel, head }: CaseInputs, nx: number, nv: number): StripCell
   };
   const half = head.spreadMm / 2 / head.D;
   return stripCells({
-    length: panel.L, nx, nv, low: strip, high: strip, faceCurvature: panel.kp, turnHeight: head.zcr,
+    length: panel.L, nx: mesh.nx, nv: mesh.nv, low: strip, high: strip, faceCurvature: panel.kp, turnHeight: head.zcr,
     turn: (x) => half * (head.r + (1 - head.r) * (1 - x / panel.L) ** head.n),
   });
 }

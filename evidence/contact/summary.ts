@@ -3,7 +3,8 @@ import type { ContactProblem, Equilibrium } from "@treewright/core/engine/contac
 const DEGREE = Math.PI / 180;
 
 /** An answer in the words of the model cases. Contact counts p above 0. */
-export function summaryOf({ cells }: ContactProblem, rest: Equilibrium) {
+export function summaryOf(problem: ContactProblem, rest: Equilibrium) {
+  const { cells } = problem;
   const thirds = [0, 1, 2].map(() => ({ force: 0, area: 0, loaded: 0 }));
   let max = 0;
   let inner = 0;
@@ -31,8 +32,31 @@ export function summaryOf({ cells }: ContactProblem, rest: Equilibrium) {
     meanMaskKPa: thirds.map((third) => (1000 * third.force) / third.area),
     meanLoadedKPa: thirds.map((third) => (third.loaded > 0 ? (1000 * third.force) / third.loaded : 0)),
     innerShare: inner / normal,
-    copXMm: rest.centreX,
+    copXMm: normalCentreX(problem, rest),
     stable: rest.smallestEigenvalue > 0,
     compressionMax: rest.compressionMax,
   };
+}
+
+/**
+ * Centre of the pressures' vertical part without friction, as the model cases count it; `across` along y. The
+ * program's own `centreX` is of the whole vertical force.
+ */
+function normalCentreX({ cells, pivot, slide, surface }: ContactProblem, rest: Equilibrium): number {
+  const { pitch, roll } = rest.pose;
+  const numbers = (): Float64Array => new Float64Array(1);
+  const out = { z: numbers(), zx: numbers(), zy: numbers(), zxx: numbers(), zxy: numbers(), zyy: numbers() };
+  let sum = 0;
+  let moment = 0;
+  rest.pressure.forEach((p, i) => {
+    if (p === 0) return;
+    const [px, py, pz] = [(cells.x[i] ?? 0) - pivot.x, (cells.y[i] ?? 0) - pivot.y, (cells.z[i] ?? 0) - pivot.z];
+    const [ry, rz] = [py * Math.cos(roll) - pz * Math.sin(roll), py * Math.sin(roll) + pz * Math.cos(roll)];
+    const x = px * Math.cos(pitch) + rz * Math.sin(pitch) + pivot.x + slide.x;
+    surface(1, Float64Array.of(x), Float64Array.of(ry + pivot.y + slide.y), out);
+    const force = (p * (cells.area[i] ?? 0)) / Math.hypot(1, out.zx[0] ?? 0, out.zy[0] ?? 0);
+    sum += force;
+    moment += force * x;
+  });
+  return moment / sum;
 }

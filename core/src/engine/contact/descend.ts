@@ -12,6 +12,8 @@ const FRESH_WITHIN = 4;
 /** Angle beyond which a body has tipped, rad (derived: no seat is of use at 30 degrees). */
 const TIPPED = 0.5;
 const MOST_STEPS = 80;
+/** Residual from which one more step is likely the last, so that the surface itself is read after it. */
+const NEAR = 3e-5;
 
 /** What a descent is measured by: load N, length mm, highest arm mm, sum of k A in N/mm. */
 export interface Scales {
@@ -27,8 +29,6 @@ export interface Goal {
   readonly step: number;
   /** Residual at which a pose is at rest. */
   readonly tolerance: number;
-  /** Residual to which the expansion is followed before the surface is read again; not above `tolerance`. */
-  readonly inner: number;
 }
 
 export interface Descent {
@@ -50,13 +50,14 @@ export function descend(
   room: Room,
   scales: Scales,
   q: Float64Array,
-  { step, tolerance, inner }: Goal,
+  { step, tolerance }: Goal,
 ): Descent {
   const { length, stiffness } = scales;
   const tangent = new Float64Array(9);
   const spare = new Float64Array(9);
   const move = new Float64Array(3);
   const readAt = new Float64Array(3);
+  let residual = Infinity;
   const read = (): number => {
     frameOf(problem, q, room.frame);
     readSurface(problem.cells, problem.pivot, problem.surface, room, step);
@@ -65,7 +66,7 @@ export function descend(
     return residualOf(room, scales);
   };
   const tryOut = (): number => {
-    if (sideways(q, readAt) * scales.reach > FRESH_WITHIN) return read();
+    if (residual < NEAR || sideways(q, readAt) * scales.reach > FRESH_WITHIN) return read();
     frameOf(problem, q, room.frame);
     assemble(problem, room, step);
     return residualOf(room, scales);
@@ -74,13 +75,12 @@ export function descend(
     inOneUnit(room.sums, length, tangent);
     return smallestEigenvalue(tangent, spare);
   };
-  let residual = read();
+  residual = read();
   if (!(residual < Infinity)) throw new RangeError("surface: gives no numbers under the cells");
   let steps = 0;
   for (; steps < MOST_STEPS && Math.abs(q[1]!) < TIPPED && Math.abs(q[2]!) < TIPPED; steps++) {
-    const exact = (): boolean => readAt[0] === q[0] && readAt[1] === q[1] && readAt[2] === q[2];
-    if (residual <= (exact() ? tolerance : inner)) {
-      if (!exact()) residual = read();
+    if (residual <= tolerance) {
+      if (readAt[0] !== q[0] || readAt[1] !== q[1] || readAt[2] !== q[2]) residual = read();
       if (residual <= tolerance) return { settled: true, residual, smallest: eigen(), steps };
     }
     const smallest = eigen();

@@ -11,8 +11,7 @@ import { type Room, roomFor } from "./room.ts";
 export const AT_REST = 1e-9;
 /** Below so many cells a rough answer on part of them saves nothing. */
 const FEW_CELLS = 600;
-/** Full answer; the expansion is followed further, so that most often one more reading of the surface is the last. */
-const FULL: Goal = { step: 1, tolerance: AT_REST, inner: 1e-3 * AT_REST };
+const FULL: Goal = { step: 1, tolerance: AT_REST };
 
 /**
  * Rough answer on a part of the cells. Where half of all cells can be divided by the step, a mirrored pair of
@@ -20,7 +19,7 @@ const FULL: Goal = { step: 1, tolerance: AT_REST, inner: 1e-3 * AT_REST };
  */
 function roughGoal(n: number): Goal {
   const step = [7, 5, 9, 11].find((candidate) => n % (2 * candidate) === 0) ?? 7;
-  return { step, tolerance: 3e-3, inner: 3e-3 };
+  return { step, tolerance: 3e-3 };
 }
 
 export interface SettleOptions {
