@@ -29,8 +29,8 @@ export function shiftOf(ids: TraceIds, side: Side, deviations: Deviations): Side
 export function formSection(traces: readonly Trace[], xMm: number, station: Station, temper: Temper): FormedSection | "points" | "repeats" {
   const mean = meanTrace(traces);
   if (typeof mean === "string") return mean;
-  const { curve, top } = mean;
-  const sides = { near: sideForm(curve, top, 0, -1), off: sideForm(curve, top, curve.length, 1) };
+  const { curve, top, topMm } = mean;
+  const sides = { near: sideForm(curve, top, 0, topMm), off: sideForm(curve, top, curve.length, topMm) };
   const ids = traceIds(station, temper);
   const { uncertain, ...doubt } = traceDoubt(ids, mean.repeats, mean.spreadMm);
   return { section: sectionOf(sides, ids, xMm, doubt, uncertain), sides, ids };

@@ -1,4 +1,4 @@
-import { type Curve, pointAt } from "../engine/curve/curve.ts";
+import type { Curve } from "../engine/curve/curve.ts";
 import { jetAt } from "../engine/curve/spline.ts";
 
 /** Nodes of one side of a section, evenly along it; 2 mm apart on a usual trace. */
@@ -32,17 +32,17 @@ export interface SideShift {
   readonly tiltRad: number;
 }
 
-/** `from` is the top's place on the curve, `to` the side's end; the off side runs with y, the near side against it. */
-export function sideForm(curve: Curve, from: number, to: number, sign: 1 | -1): SideForm {
+/** From the top's place on the curve to the side's end, heights counted from `topMm`; the off side runs with y, the near side against it. */
+export function sideForm(curve: Curve, from: number, to: number, topMm: number): SideForm {
+  const sign = to > from ? 1 : -1;
   const form = { u: new Float64Array(NODES), z: new Float64Array(NODES), du: new Float64Array(NODES), dz: new Float64Array(NODES) };
-  const [, top] = pointAt(curve, from);
   for (let i = 0; i < NODES; i++) {
     const s = from + ((to - from) * i) / (NODES - 1);
     const [y, dy] = jetAt(curve.y, s);
     const [z, dz] = jetAt(curve.z, s);
     const size = Math.sqrt(dy * dy + dz * dz);
     form.u[i] = sign * y;
-    form.z[i] = z - top;
+    form.z[i] = z - topMm;
     form.du[i] = dy / size;
     form.dz[i] = (sign * dz) / size;
   }

@@ -31,7 +31,7 @@ export interface WantedHead extends WantedHalf {
 /** The straight part of a point begins about this far below the crown, mm (common practice, no source). */
 export const STRAIGHT_BELOW_CROWN_MM = 35;
 /** Nothing of a point bears nearer to the top of the back than this, mm (assumption). */
-const TOP_FREE_MM = 10;
+const TOP_FREE_MM = 20;
 /** The face must be seen over at least this much depth, mm (assumption). */
 const FACE_LEAST_MM = 15;
 const PLACES = 9;
