@@ -40,11 +40,13 @@ function leafAbout(path: string): string {
 export function aboutPath(path: string): string {
   const about = leafAbout(path);
   const steps = stepsOf(path);
-  const places = steps.flatMap((step, at) => {
-    if (typeof step === "string") return PLACE_WORDS.get(step) ?? [];
+  const places = steps.flatMap((step) => (typeof step === "string" ? (PLACE_WORDS.get(step) ?? []) : []));
+  const items = steps.flatMap((step, at) => {
     const list = ITEM_WORDS.get(String(steps[at - 1]));
-    return list === undefined || (list === "horse" && step === 0) ? [] : `${list} ${step + 1}`;
+    return typeof step === "string" || list === undefined || (list === "horse" && step === 0)
+      ? []
+      : `${list} ${step + 1}`;
   });
-  const fresh = places.filter((place) => !about.includes(place.split(" ")[0] ?? place));
-  return [about, ...fresh].filter((words) => words !== "").join(", ") || path;
+  const unsaid = places.filter((place) => !about.split(/[ ,]+/).includes(place.split(" ")[0] ?? place));
+  return [about, ...unsaid, ...items].filter((words) => words !== "").join(", ") || path;
 }

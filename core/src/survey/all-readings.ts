@@ -13,7 +13,8 @@ function within(value: unknown, steps: readonly (string | number)[]): PlacedRead
   if (typeof value !== "object" || value === null) return [];
   if (isReading(value)) return [{ path: pathOf(steps), reading: value }];
   // Points are coordinates, not readings, and there are thousands of them.
-  if (Array.isArray(value)) return value.flatMap((item, at) => (Array.isArray(item) ? [] : within(item, [...steps, at])));
+  if (Array.isArray(value))
+    return value.flatMap((item, at) => (Array.isArray(item) ? [] : within(item, [...steps, at])));
   return Object.entries(value).flatMap(([name, inner]) => within(inner, [...steps, name]));
 }
 

@@ -5,26 +5,44 @@ import { getAt, putAt, stepsOf } from "./path.ts";
 import { type Problem, problemsOf, shown, whereOf } from "./problem.ts";
 import { type FieldRecord, fieldAt } from "./schema-fields.ts";
 
-export type Answered = { readonly ok: true; readonly draft: CaseFile } | { readonly ok: false; readonly problem: Problem };
+export type Answered =
+  | { readonly ok: true; readonly draft: CaseFile }
+  | { readonly ok: false; readonly problem: Problem };
 
 /** A case with nothing in it yet: the date of the visit is given by the caller, since core has no clock. */
 export function emptyCase(title: string, date: string): CaseFile {
-  return { format: CASE_FORMAT, version: CASE_VERSION, title, visit: { date }, saddle: { name: "saddle" }, horses: [{ name: "horse" }] };
+  return {
+    format: CASE_FORMAT,
+    version: CASE_VERSION,
+    title,
+    visit: { date },
+    saddle: { name: "saddle" },
+    horses: [{ name: "horse" }],
+  };
 }
 
 /** The draft with one typed answer in its place, or what is wrong with it. Nothing typed leaves the draft as it is. */
 export function applyAnswer(draft: CaseFile, path: string, typed: string): Answered {
   const field = fieldAt(path);
   if (!field || field.kind === "group" || field.kind === "list" || field.kind === "fixed") {
-    return { ok: false, problem: { where: whereOf(path), read: shown(typed), allowed: "the path of a question" } };
+    return {
+      ok: false,
+      problem: { where: whereOf(path), read: shown(typed), allowed: "the path of a question" },
+    };
   }
   if (typed.trim() === "") return { ok: true, draft };
-  const gap = gapBefore(draft, path);
-  if (gap) return { ok: false, problem: gap };
-  const value = valueOf(field, typed.trim());
-  const checked = checkedAt(draft, path, field, value);
-  if (checked) return { ok: false, problem: checked };
-  return { ok: true, draft: withStation(putAt(draft, stepsOf(path), value) as CaseFile, path) };
+  const filled = filledIn(draft, path, field, typed.trim());
+  const problem = gapBefore(draft, path) ?? problemAt(filled, path, field);
+  return problem ? { ok: false, problem } : { ok: true, draft: filled };
+}
+
+/** The draft with the answer in it, right or wrong. */
+function filledIn(draft: CaseFile, path: string, field: FieldRecord, typed: string): CaseFile {
+  const unit = field.kind === "points" ? /^(mm|cm|in)\b[\s:]*/.exec(typed) : null;
+  const filled = putAt(draft, stepsOf(path), valueOf(field, unit ? typed.slice(unit[0].length) : typed));
+  const withUnit = unit?.[1] ? putAt(filled, stepsOf(path.replace(/points$/, "unit")), unit[1]) : filled;
+  // One place of a case file was filled; whether rightly, the schema says next.
+  return withStation(withUnit as CaseFile, path);
 }
 
 /** The second of a list before the first would leave a hole in it. */
@@ -34,27 +52,33 @@ function gapBefore(draft: CaseFile, path: string): Problem | undefined {
     const list = typeof step === "number" && step > 0 ? getAt(draft, steps.slice(0, i)) : undefined;
     return typeof step === "number" && step > 0 && !(Array.isArray(list) && list.length >= step);
   });
-  return at < 0 ? undefined : { where: whereOf(path), read: `number ${Number(steps[at]) + 1} of a list`, allowed: "the one before it first" };
+  return at < 0
+    ? undefined
+    : {
+        where: whereOf(path),
+        read: `number ${Number(steps[at]) + 1} of a list`,
+        allowed: "the one before it first",
+      };
 }
 
 /** Points are checked with their trace, since its unit and its other points bear on them. */
-function checkedAt(draft: CaseFile, path: string, field: FieldRecord, value: unknown): Problem | undefined {
+function problemAt(filled: CaseFile, path: string, field: FieldRecord): Problem | undefined {
   const whole = /^(.*\.(?:traces\[\d+\]|profile))\.(?:points|unit)$/.exec(path)?.[1];
   const place = whole ?? path;
   const schema = whole === undefined ? field.schema : fieldAt(whole)?.schema;
-  const filled = withStation(putAt(draft, stepsOf(path), value), path);
   const parsed = z.core.safeParse(schema ?? field.schema, getAt(filled, stepsOf(place)));
-  if (parsed.success || (whole !== undefined && getAt(filled, stepsOf(`${whole}.points`)) === undefined)) return undefined;
+  if (parsed.success || (whole !== undefined && getAt(filled, stepsOf(`${whole}.points`)) === undefined))
+    return undefined;
   return problemsOf(parsed.error.issues, getAt(filled, stepsOf(place)), place)[0];
 }
 
 /** A trace is of the station of its place in the list, until it says otherwise. */
-function withStation<T>(draft: T, path: string): T {
+function withStation(draft: CaseFile, path: string): CaseFile {
   const trace = /^horses\[\d+\]\.traces\[(\d+)\]/.exec(path);
   if (!trace) return draft;
   const steps = stepsOf(`${trace[0]}.station`);
   const station = STATIONS[Number(trace[1]) % STATIONS.length];
-  return getAt(draft, steps) === undefined ? (putAt(draft, steps, station) as T) : draft;
+  return getAt(draft, steps) === undefined ? (putAt(draft, steps, station) as CaseFile) : draft;
 }
 
 function valueOf(field: FieldRecord, typed: string): unknown {
@@ -66,7 +90,10 @@ function valueOf(field: FieldRecord, typed: string): unknown {
     case "true-or-false":
       return /^(y|yes|true)$/i.test(typed) ? true : /^(n|no|false)$/i.test(typed) ? false : typed;
     case "points":
-      return typed.split(";").filter((pair) => pair.trim() !== "").map(pairOf);
+      return typed
+        .split(";")
+        .filter((pair) => pair.trim() !== "")
+        .map(pairOf);
     case "measured":
       return absentOf(typed);
     default:
@@ -76,8 +103,11 @@ function valueOf(field: FieldRecord, typed: string): unknown {
 
 /** "-90 -60", "-90, -60" or "3 1/2 in, 2 in": two coordinates. */
 function pairOf(pair: string): unknown[] {
-  const parts = pair.includes(",") && pair.split(",").length === 2 ? pair.split(",") : pair.trim().split(/\s+/);
-  return parts.map((part) => (Number.isFinite(Number(part)) && part.trim() !== "" ? Number(part) : part.trim()));
+  const parts =
+    pair.includes(",") && pair.split(",").length === 2 ? pair.split(",") : pair.trim().split(/\s+/);
+  return parts.map((part) =>
+    Number.isFinite(Number(part)) && part.trim() !== "" ? Number(part) : part.trim(),
+  );
 }
 
 const hyphened = (typed: string): string => typed.toLowerCase().replace(/['’]/g, "").replace(/\s+/g, "-");

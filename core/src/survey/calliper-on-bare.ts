@@ -18,7 +18,8 @@ function rebuilt(tree: unknown): unknown {
   return Object.fromEntries(Object.entries(tree).map(([name, inner]) => [name, rebuilt(inner)]));
 }
 
-const isCalliper = (value: object): value is Reading => "instrument" in value && value.instrument === "calliper";
+const isCalliper = (value: object): value is Reading =>
+  "instrument" in value && value.instrument === "calliper";
 
 function onBare(reading: Reading): Reading {
   const { own, shared } = CALLIPER_ON_BARE_TREE;

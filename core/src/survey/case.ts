@@ -20,8 +20,16 @@ export const caseSchema = z
     worker: workerSchema.prefault({}),
     rider: riderSchema.prefault({}),
     saddle: saddleSchema,
-    horses: z.array(horseSchema).min(1).max(8).meta({ description: "every horse that wears the saddle, one to eight" }),
-    platesAtHand: z.array(plateSchema).max(60).default([]).meta({ description: "plates at hand, at most 60" }),
+    horses: z
+      .array(horseSchema)
+      .min(1)
+      .max(8)
+      .meta({ description: "every horse that wears the saddle, one to eight" }),
+    platesAtHand: z
+      .array(plateSchema)
+      .max(60)
+      .default([])
+      .meta({ description: "plates at hand, at most 60" }),
   })
   .meta({ description: "a Treewright case" });
 

@@ -19,7 +19,8 @@ const ABOVE_TOP_MM = 40;
 const PROFILE_LENGTH_MM = [150, 1300] as const;
 const PROFILE_HEIGHT_MOST_MM = 350;
 
-const inUnit = (mm: number, unit: Unit): string => show(mm, "length", unitCalled(unit, "length"), unit === "in" ? 1.6 : 1);
+const inUnit = (mm: number, unit: Unit): string =>
+  show(mm, "length", unitCalled(unit, "length"), unit === "in" ? 1.6 : 1);
 
 /** A trace across the back: near side first, both sides of the midline, top at (0, 0), no crossing. It may double back. */
 export function checkTrace(points: readonly Point[], unit: Unit): readonly Fault[] {
@@ -33,15 +34,31 @@ function traceSize(points: readonly Point[], unit: Unit): Fault[] {
   const [width, height] = extents(points);
   if (width < TRACE_WIDTH_MM[0]) return [tooSmall(width, unit, "across", TRACE_WIDTH_MM)];
   if (width > TRACE_WIDTH_MM[1]) {
-    return [fault(`${inUnit(width, unit)} across`, `${inUnit(TRACE_WIDTH_MM[0], unit)} to ${inUnit(TRACE_WIDTH_MM[1], unit)} across`)];
+    return [
+      fault(
+        `${inUnit(width, unit)} across`,
+        `${inUnit(TRACE_WIDTH_MM[0], unit)} to ${inUnit(TRACE_WIDTH_MM[1], unit)} across`,
+      ),
+    ];
   }
   if (height <= TRACE_HEIGHT_MOST_MM) return [];
-  return [fault(`${inUnit(height, unit)} from lowest to highest`, `at most ${inUnit(TRACE_HEIGHT_MOST_MM, unit)} from lowest to highest`)];
+  return [
+    fault(
+      `${inUnit(height, unit)} from lowest to highest`,
+      `at most ${inUnit(TRACE_HEIGHT_MOST_MM, unit)} from lowest to highest`,
+    ),
+  ];
 }
 
 function tooSmall(lengthMm: number, unit: Unit, way: string, [lo, hi]: readonly [number, number]): Fault {
-  const asks = unit === "mm" ? `is the unit inches or cm? Then write "unit": "in" or "unit": "cm"` : "is the unit right?";
-  return fault(`${inUnit(lengthMm, unit)} ${way}`, `${inUnit(lo, unit)} to ${inUnit(hi, unit)} ${way}; ${asks}`);
+  const asks =
+    unit === "mm"
+      ? `is the unit inches or cm? Then write "unit": "in" or "unit": "cm"`
+      : "is the unit right?";
+  return fault(
+    `${inUnit(lengthMm, unit)} ${way}`,
+    `${inUnit(lo, unit)} to ${inUnit(hi, unit)} ${way}; ${asks}`,
+  );
 }
 
 function sides(points: readonly Point[], unit: Unit): Fault[] {
@@ -49,21 +66,44 @@ function sides(points: readonly Point[], unit: Unit): Fault[] {
   const last = points[points.length - 1] ?? [0, 0];
   const says = `first ${inUnit(first[0], unit)}, last ${inUnit(last[0], unit)}`;
   if (first[0] > 0 && last[0] < 0) {
-    return [fault(says, "near side first: y is negative on the near (left) side and positive on the off side; this trace is the other way round")];
+    return [
+      fault(
+        says,
+        "near side first: y is negative on the near (left) side and positive on the off side; this trace is the other way round",
+      ),
+    ];
   }
-  const reach = Math.min(-Math.min(...points.map((point) => point[0])), Math.max(...points.map((point) => point[0])));
+  const reach = Math.min(
+    -Math.min(...points.map((point) => point[0])),
+    Math.max(...points.map((point) => point[0])),
+  );
   if (reach >= TRACE_SIDE_LEAST_MM && first[0] < 0 && last[0] > 0) return [];
-  return [fault(says, `points on both sides of the midline, at least ${inUnit(TRACE_SIDE_LEAST_MM, unit)} to each, near side (negative y) first`)];
+  return [
+    fault(
+      says,
+      `points on both sides of the midline, at least ${inUnit(TRACE_SIDE_LEAST_MM, unit)} to each, near side (negative y) first`,
+    ),
+  ];
 }
 
 function top(points: readonly Point[], unit: Unit): Fault[] {
   const highest = Math.max(...points.map((point) => point[1]));
   if (highest > ABOVE_TOP_MM) {
-    return [fault(`a point ${inUnit(highest, unit)} above the midline`, `z goes up: points below the top of the back are negative; at most ${inUnit(ABOVE_TOP_MM, unit)} above it`)];
+    return [
+      fault(
+        `a point ${inUnit(highest, unit)} above the midline`,
+        `z goes up: points below the top of the back are negative; at most ${inUnit(ABOVE_TOP_MM, unit)} above it`,
+      ),
+    ];
   }
   const heights = midlineHeights(points);
   if (heights.length === 0 || heights.some((height) => Math.abs(height) <= TOP_OFF_MM)) return [];
-  return [fault(`z ${inUnit(heights[0] ?? 0, unit)} where y is 0`, `the top of the back at (0, 0), within ${inUnit(TOP_OFF_MM, unit)}`)];
+  return [
+    fault(
+      `z ${inUnit(heights[0] ?? 0, unit)} where y is 0`,
+      `the top of the back at (0, 0), within ${inUnit(TOP_OFF_MM, unit)}`,
+    ),
+  ];
 }
 
 function midlineHeights(points: readonly Point[]): number[] {
@@ -78,24 +118,47 @@ function midlineHeights(points: readonly Point[]): number[] {
 /** The midline from the front station backward: x grows from point to point. */
 export function checkProfile(points: readonly Point[], unit: Unit): readonly Fault[] {
   const back = points.findIndex((point, at) => at > 0 && point[0] <= (points[at - 1]?.[0] ?? 0));
-  if (back > 0) return [fault(`x ${inUnit(points[back]?.[0] ?? 0, unit)}`, "x growing from point to point, from the front station backward", [back])];
+  if (back > 0)
+    return [
+      fault(
+        `x ${inUnit(points[back]?.[0] ?? 0, unit)}`,
+        "x growing from point to point, from the front station backward",
+        [back],
+      ),
+    ];
   const [length, height] = extents(points);
   if (length < PROFILE_LENGTH_MM[0]) return [tooSmall(length, unit, "long", PROFILE_LENGTH_MM)];
-  if (length > PROFILE_LENGTH_MM[1]) return [fault(`${inUnit(length, unit)} long`, `at most ${inUnit(PROFILE_LENGTH_MM[1], unit)} long`)];
+  if (length > PROFILE_LENGTH_MM[1])
+    return [fault(`${inUnit(length, unit)} long`, `at most ${inUnit(PROFILE_LENGTH_MM[1], unit)} long`)];
   if (height <= PROFILE_HEIGHT_MOST_MM) return [];
-  return [fault(`${inUnit(height, unit)} from lowest to highest`, `at most ${inUnit(PROFILE_HEIGHT_MOST_MM, unit)}`)];
+  return [
+    fault(
+      `${inUnit(height, unit)} from lowest to highest`,
+      `at most ${inUnit(PROFILE_HEIGHT_MOST_MM, unit)}`,
+    ),
+  ];
 }
 
 function repeatedPoint(points: readonly Point[]): Fault[] {
-  const at = points.findIndex((point, i) => i > 0 && point[0] === points[i - 1]?.[0] && point[1] === points[i - 1]?.[1]);
-  return at < 0 ? [] : [fault(`the same point as the one before it (points ${at} and ${at + 1})`, "each point once", [at])];
+  const at = points.findIndex(
+    (point, i) => i > 0 && point[0] === points[i - 1]?.[0] && point[1] === points[i - 1]?.[1],
+  );
+  return at < 0
+    ? []
+    : [fault(`the same point as the one before it (points ${at} and ${at + 1})`, "each point once", [at])];
 }
 
 function uncrossed(points: readonly Point[]): Fault[] {
   const crossed = crossing(points);
   if (!crossed) return [];
   const [a, b] = crossed;
-  return [fault(`the line from point ${a + 1} to ${a + 2} crosses the line from point ${b + 1} to ${b + 2}`, "a line that does not cross itself", [a])];
+  return [
+    fault(
+      `the line from point ${a + 1} to ${a + 2} crosses the line from point ${b + 1} to ${b + 2}`,
+      "a line that does not cross itself",
+      [a],
+    ),
+  ];
 }
 
 function extents(points: readonly Point[]): readonly [number, number] {
@@ -104,4 +167,8 @@ function extents(points: readonly Point[]): readonly [number, number] {
   return [Math.max(...along) - Math.min(...along), Math.max(...up) - Math.min(...up)];
 }
 
-const fault = (read: string, allowed: string, at: readonly (string | number)[] = []): Fault => ({ at, read, allowed });
+const fault = (read: string, allowed: string, at: readonly (string | number)[] = []): Fault => ({
+  at,
+  read,
+  allowed,
+});

@@ -9,10 +9,14 @@ interface Span {
   readonly most: number;
 }
 
-const turn = (a: Point, b: Point, c: Point): number => (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+const turn = (a: Point, b: Point, c: Point): number =>
+  (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
 
 const within = (a: Point, b: Point, c: Point): boolean =>
-  Math.min(a[0], b[0]) <= c[0] && c[0] <= Math.max(a[0], b[0]) && Math.min(a[1], b[1]) <= c[1] && c[1] <= Math.max(a[1], b[1]);
+  Math.min(a[0], b[0]) <= c[0] &&
+  c[0] <= Math.max(a[0], b[0]) &&
+  Math.min(a[1], b[1]) <= c[1] &&
+  c[1] <= Math.max(a[1], b[1]);
 
 function meet(p: Span, q: Span): boolean {
   const a = turn(p.from, p.to, q.from);
@@ -40,14 +44,16 @@ export function crossing(points: readonly Point[]): readonly [number, number] | 
       const q = spans[j];
       if (!q || q.least > p.most) break;
       const [first, second] = p.at < q.at ? [p, q] : [q, p];
-      if (second.at - first.at === 1 ? foldsBack(first, second) : meet(first, second)) return [first.at, second.at];
+      if (second.at - first.at === 1 ? foldsBack(first, second) : meet(first, second))
+        return [first.at, second.at];
     }
   }
   return undefined;
 }
 
 const foldsBack = (p: Span, q: Span): boolean =>
-  turn(p.from, p.to, q.to) === 0 && (p.to[0] - p.from[0]) * (q.to[0] - q.from[0]) + (p.to[1] - p.from[1]) * (q.to[1] - q.from[1]) < 0;
+  turn(p.from, p.to, q.to) === 0 &&
+  (p.to[0] - p.from[0]) * (q.to[0] - q.from[0]) + (p.to[1] - p.from[1]) * (q.to[1] - q.from[1]) < 0;
 
 function spansOf(points: readonly Point[]): Span[] {
   return points.slice(1).flatMap((to, at) => {

@@ -1,7 +1,7 @@
 import { show, usualUnit } from "../engine/quantity/index.ts";
 import { CASE_BYTES_MAX, CASE_FORMAT, CASE_VERSION } from "./case.ts";
 import { INSTRUMENT_RECORDS, type InstrumentRecord } from "./instrument-records.ts";
-import { type FieldRecord, FIELDS } from "./schema-fields.ts";
+import { FIELDS, type FieldRecord } from "./schema-fields.ts";
 
 /** The reference page of the case file, as Markdown, out of the schema and the table of instruments. */
 export function describeCase(): string {
@@ -36,12 +36,22 @@ function sections(): string[] {
   return groups.map((group) => {
     const title = group.path === "" ? "The file" : `\`${group.path}\``;
     const rows = own(group).map((field) => row(field, group.path));
-    return [`## ${title}`, "", ...(group.about === "" || group.path === "" ? [] : [`${sentence(group.about)}`, ""]), "| name | what | unit, range or words | left out |", "| --- | --- | --- | --- |", ...rows, ""].join("\n");
+    return [
+      `## ${title}`,
+      "",
+      ...(group.about === "" || group.path === "" ? [] : [`${sentence(group.about)}`, ""]),
+      "| name | what | unit, range or words | left out |",
+      "| --- | --- | --- | --- |",
+      ...rows,
+      "",
+    ].join("\n");
   });
 }
 
 const own = (group: FieldRecord): FieldRecord[] =>
-  FIELDS.filter((field) => field.kind !== "group" && field.path !== "" && parentOf(field.path) === group.path);
+  FIELDS.filter(
+    (field) => field.kind !== "group" && field.path !== "" && parentOf(field.path) === group.path,
+  );
 
 const parentOf = (path: string): string => (path.includes(".") ? path.slice(0, path.lastIndexOf(".")) : "");
 
@@ -61,8 +71,10 @@ function holds(field: FieldRecord): string {
     return `${lo} to ${show(hi * usualUnit(quantity).times, quantity)}, by ${by}`;
   }
   if (field.words) return field.words.join(", ");
-  if (field.kind === "words") return `words, ${lo === undefined ? "" : `${lo} to `}${hi} letters${lo === undefined ? " at most" : ""}`;
-  if (field.kind === "list" || field.kind === "points") return `${lo ?? 0} to ${hi} ${field.kind === "points" ? "points" : "items"}`;
+  if (field.kind === "words")
+    return `words, ${lo === undefined ? "" : `${lo} to `}${hi} letters${lo === undefined ? " at most" : ""}`;
+  if (field.kind === "list" || field.kind === "points")
+    return `${lo ?? 0} to ${hi} ${field.kind === "points" ? "points" : "items"}`;
   if (field.kind === "whole-number") return `whole, ${lo} to ${hi}`;
   return field.kind === "date" ? "yyyy-mm-dd" : "true, false";
 }
@@ -79,7 +91,9 @@ All figures are assumptions or common practice without a source; type your own a
 | --- | --- | --- |`;
 
 function instrumentRow({ instrument, reads, says, provenance }: InstrumentRecord): string {
-  const kinds = Object.entries(reads).map(([kind, spread]) => `${kind} ${rounded(spread.own)} and ${rounded(spread.shared)}`);
+  const kinds = Object.entries(reads).map(
+    ([kind, spread]) => `${kind} ${rounded(spread.own)} and ${rounded(spread.shared)}`,
+  );
   return `| ${instrument} | ${kinds.join("; ")} | ${provenance}: ${says} |`;
 }
 

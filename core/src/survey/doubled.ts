@@ -21,10 +21,13 @@ function secondTimes(values: readonly unknown[]): number[] {
 const itemsOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
 
 const fieldOf = (value: unknown, name: string): unknown =>
-  typeof value === "object" && value !== null ? Object.getOwnPropertyDescriptor(value, name)?.value : undefined;
+  typeof value === "object" && value !== null
+    ? Object.getOwnPropertyDescriptor(value, name)?.value
+    : undefined;
 
 const twice = (path: string, value: unknown): Problem => ({
   where: whereOf(path),
   read: `${shown(value)} a second time`,
-  allowed: "each horse by its own name, and each trace once (the same trace drawn again belongs in its repeats)",
+  allowed:
+    "each horse by its own name, and each trace once (the same trace drawn again belongs in its repeats)",
 });

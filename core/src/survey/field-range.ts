@@ -1,9 +1,12 @@
-import { asksFor, parseQuantity, type Unit, UNITS, usualUnit } from "../engine/quantity/index.ts";
+import { asksFor, UNITS, type Unit, usualUnit } from "../engine/quantity/index.ts";
 import { ABSENT } from "../terms/knowing.ts";
 import type { Field } from "./typed.ts";
 
 /** lo and hi in the unit typed, rounded inward to two places so that both printed ends are allowed themselves. */
-export function rangeIn(field: Pick<Field, "kind" | "lo" | "hi">, unit: Unit = usualUnit(field.kind)): string {
+export function rangeIn(
+  field: Pick<Field, "kind" | "lo" | "hi">,
+  unit: Unit = usualUnit(field.kind),
+): string {
   const scale = (100 * usualUnit(field.kind).times) / unit.times;
   // A millionth of slack, so that 90 mm does not become 90.01 through a binary fraction.
   const lo = Math.ceil(field.lo * scale - 1e-6) / 100;

@@ -7,7 +7,8 @@ export interface Migration {
   readonly change: (file: RawCase) => RawCase;
 }
 
-const isGroup = (value: unknown): value is RawCase => typeof value === "object" && value !== null && !Array.isArray(value);
+const isGroup = (value: unknown): value is RawCase =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
 
 /**
  * Version 1 knew one horse (`horse`) and kept the warranty beside the saddle's name (`saddle.warranty`).
@@ -30,7 +31,9 @@ export const MIGRATIONS: readonly Migration[] = [{ from: 1, to: 2, change: oneTo
 
 /** The first gap or fork of a chain of migrations that should end at `current`, in words; undefined when there is none. */
 export function faultInChain(chain: readonly Migration[], current: number): string | undefined {
-  const wrong = chain.find((step, at) => step.to !== step.from + 1 || (at > 0 && step.from !== chain[at - 1]?.to));
+  const wrong = chain.find(
+    (step, at) => step.to !== step.from + 1 || (at > 0 && step.from !== chain[at - 1]?.to),
+  );
   if (wrong) return `the step from ${wrong.from} to ${wrong.to} does not follow the one before it`;
   const last = chain[chain.length - 1]?.to;
   return last === current ? undefined : `the last step ends at ${last}, the current version is ${current}`;
@@ -39,7 +42,10 @@ export function faultInChain(chain: readonly Migration[], current: number): stri
 export const oldestRead = (chain: readonly Migration[], current: number): number => chain[0]?.from ?? current;
 
 export function migrate(file: RawCase, version: number): RawCase {
-  const changed = MIGRATIONS.filter((step) => step.from >= version).reduce((at, step) => step.change(at), file);
+  const changed = MIGRATIONS.filter((step) => step.from >= version).reduce(
+    (at, step) => step.change(at),
+    file,
+  );
   const current = MIGRATIONS[MIGRATIONS.length - 1]?.to ?? version;
   return { ...changed, version: current };
 }

@@ -8,7 +8,18 @@ export interface Section {
 export const ORDER_OF_WORK: readonly Section[] = [
   {
     title: "Who and where",
-    asks: ["visit", "practice", "worker", "horses[].name", "horses[].about", "horses[].age", "saddle.name", "saddle.maker", "saddle.model", "saddle.standing"],
+    asks: [
+      "visit",
+      "practice",
+      "worker",
+      "horses[].name",
+      "horses[].about",
+      "horses[].age",
+      "saddle.name",
+      "saddle.maker",
+      "saddle.model",
+      "saddle.standing",
+    ],
   },
   { title: "What's been going on", asks: ["horses[].history", "saddle.past"] },
   { title: "Horse stood up", asks: ["horses[].standing", "horses[].trunkUnchanged"] },

@@ -12,11 +12,15 @@ export function pathOf(steps: readonly PropertyKey[]): string {
   }, "");
 }
 
-const isTree = (value: unknown): value is Record<Step, unknown> => typeof value === "object" && value !== null;
+const isTree = (value: unknown): value is Record<Step, unknown> =>
+  typeof value === "object" && value !== null;
 
 /** What stands at the end of the steps, own properties only; undefined where a step leads nowhere. */
 export function getAt(tree: unknown, steps: readonly PropertyKey[]): unknown {
-  return steps.reduce<unknown>((at, step) => (isTree(at) && Object.hasOwn(at, step) ? at[String(step)] : undefined), tree);
+  return steps.reduce<unknown>(
+    (at, step) => (isTree(at) && Object.hasOwn(at, step) ? at[String(step)] : undefined),
+    tree,
+  );
 }
 
 /** A copy of the tree with one place replaced; places on the way are made. The tree itself is not touched. */

@@ -25,7 +25,8 @@ export function shown(value: unknown): string {
   return typeof value === "object" && value !== null ? "a group { … }" : String(value);
 }
 
-const clipped = (text: string): string => (text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN)}…` : text);
+const clipped = (text: string): string =>
+  text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN)}…` : text;
 
 export function whereOf(path: string): string {
   if (path === "") return "the whole file";
@@ -37,7 +38,8 @@ export function whereOf(path: string): string {
 export function problemsOf(issues: readonly z.core.$ZodIssue[], file: unknown, below = ""): Problem[] {
   return issues.flatMap((issue) => {
     const within = pathOf(issue.path);
-    const path = below === "" ? within : within === "" ? below : `${below}${within.startsWith("[") ? "" : "."}${within}`;
+    const path =
+      below === "" ? within : within === "" ? below : `${below}${within.startsWith("[") ? "" : "."}${within}`;
     if (issue.code === "unrecognized_keys") return issue.keys.map((key) => strangeName(path, key));
     if (issue.code === "custom" && issue.params) return [custom(path, issue.params)];
     return [plain(path, getAt(file, issue.path), issue)];
@@ -63,7 +65,9 @@ function plain(path: string, value: unknown, issue: z.core.$ZodIssue): Problem {
 }
 
 const listed = (names: readonly string[]): string =>
-  names.length <= MOST_NAMES ? names.join(", ") : `${names.slice(0, MOST_NAMES).join(", ")} … (${names.length} in all)`;
+  names.length <= MOST_NAMES
+    ? names.join(", ")
+    : `${names.slice(0, MOST_NAMES).join(", ")} … (${names.length} in all)`;
 
 /** Below a field's own path: the parts of a full reading, the parts of a point. */
 function allowedInside(path: string, issue: z.core.$ZodIssue): string {

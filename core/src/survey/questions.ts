@@ -1,9 +1,9 @@
 import { show, usualUnit } from "../engine/quantity/index.ts";
 import { STATIONS } from "../terms/places.ts";
 import { aboutPath } from "./about-path.ts";
-import { getAt, stepsOf } from "./path.ts";
 import { ORDER_OF_WORK } from "./order-of-work.ts";
-import { type FieldKind, type FieldRecord, FIELDS } from "./schema-fields.ts";
+import { getAt, stepsOf } from "./path.ts";
+import { FIELDS, type FieldKind, type FieldRecord } from "./schema-fields.ts";
 
 /** One question of a visit, out of the schema. */
 export interface Question {
@@ -26,18 +26,24 @@ export interface Question {
 /** Lists whose items are asked one by one, and the place of an item that comes first: without it there is no item. */
 const FIRST_OF_ITEM: { readonly [list: string]: string } = {
   "horses[].traces": "points",
-  "platesAtHand": "label",
+  platesAtHand: "label",
   "saddle.past.alterations": "date",
 };
 /** How many items the terminal offers: one trace a station, a handful of plates and alterations. */
-const ITEMS: { readonly [list: string]: number } = { "horses[].traces": STATIONS.length, platesAtHand: 4, "saddle.past.alterations": 4 };
+const ITEMS: { readonly [list: string]: number } = {
+  "horses[].traces": STATIONS.length,
+  platesAtHand: 4,
+  "saddle.past.alterations": 4,
+};
 
-/** Not asked in the terminal: set by the place in the list, or too long to type there. */
-const LEFT_OUT = /\.traces\[\]\.(station|repeats)/;
+/** Not asked: set by the place in the list, typed before the points, or too long to type in a terminal. */
+const LEFT_OUT = /\.traces\[\]\.(station|repeats|unit)|\.profile\.unit/;
 
 /** Every question of a visit in the order of the work, for so many horses (1 to 8). */
 export function questions(horses = 1): readonly Question[] {
-  return ORDER_OF_WORK.flatMap(({ title, asks }) => asks.flatMap((place) => placesFor(place, horses).map((one) => questionAt(title, one.field, one.path))));
+  return ORDER_OF_WORK.flatMap(({ title, asks }) =>
+    asks.flatMap((place) => placesFor(place, horses).map((one) => questionAt(title, one.field, one.path))),
+  );
 }
 
 /** Whether a question is to be put now: some hang on an earlier answer. */
@@ -54,12 +60,20 @@ interface Placed {
 }
 
 function placesFor(place: string, horses: number): Placed[] {
-  const leaves = FIELDS.filter(({ path, kind }) => inPlace(path, place) && kind !== "group" && kind !== "list" && !LEFT_OUT.test(path));
+  const leaves = FIELDS.filter(
+    ({ path, kind }) => inPlace(path, place) && kind !== "group" && kind !== "list" && !LEFT_OUT.test(path),
+  );
   const forHorse = place.startsWith("horses[]") ? Array.from({ length: horses }, (_, at) => at) : [undefined];
-  return forHorse.flatMap((horse) => byItem(leaves).map(({ field, path }) => ({ field, path: horse === undefined ? path : path.replace("horses[]", `horses[${horse}]`) })));
+  return forHorse.flatMap((horse) =>
+    byItem(leaves).map(({ field, path }) => ({
+      field,
+      path: horse === undefined ? path : path.replace("horses[]", `horses[${horse}]`),
+    })),
+  );
 }
 
-const inPlace = (path: string, place: string): boolean => path === place || path.startsWith(`${place}.`) || path.startsWith(`${place}[`);
+const inPlace = (path: string, place: string): boolean =>
+  path === place || path.startsWith(`${place}.`) || path.startsWith(`${place}[`);
 
 /** Leaves of a list once for each item, the item's first question foremost. */
 function byItem(leaves: readonly FieldRecord[]): Placed[] {
@@ -71,8 +85,13 @@ function byItem(leaves: readonly FieldRecord[]): Placed[] {
     if (at > 0 && listOf(leaves[at - 1]?.path ?? "") === list) return [];
     const inList = leaves.filter((leaf) => listOf(leaf.path) === list);
     const first = `${list}[].${FIRST_OF_ITEM[list]}`;
-    const ordered = [...inList.filter((leaf) => leaf.path === first), ...inList.filter((leaf) => leaf.path !== first)];
-    return Array.from({ length: ITEMS[list] ?? 1 }, (_, item) => ordered.map((leaf) => ({ field: leaf, path: leaf.path.replace(`${list}[]`, `${list}[${item}]`) }))).flat();
+    const ordered = [
+      ...inList.filter((leaf) => leaf.path === first),
+      ...inList.filter((leaf) => leaf.path !== first),
+    ];
+    return Array.from({ length: ITEMS[list] ?? 1 }, (_, item) =>
+      ordered.map((leaf) => ({ field: leaf, path: leaf.path.replace(`${list}[]`, `${list}[${item}]`) })),
+    ).flat();
   });
 }
 
@@ -85,7 +104,11 @@ function questionAt(section: string, field: FieldRecord, path: string): Question
     asks: `${asksFor(field, path)}?`,
     kind: field.kind,
     hint: hintFor(field),
-    enterMeans: field.required ? "this place stays empty" : field.otherwise === "" ? "left empty" : field.otherwise,
+    enterMeans: field.required
+      ? "this place stays empty"
+      : field.otherwise === ""
+        ? "left empty"
+        : field.otherwise,
     ...(words ? { words } : {}),
     ...(lo !== undefined && hi !== undefined && field.kind !== "words" ? { range: [lo, hi] as const } : {}),
     ...(unit ? { unit } : {}),
@@ -99,10 +122,9 @@ function asksFor(field: FieldRecord, path: string): string {
   return about.charAt(0).toUpperCase() + about.slice(1);
 }
 
-/** A later question of a list's item waits for its first one, that for the item before; "again?" waits for a grade; units wait for points. */
+/** A later question of a list's item waits for its first one, that for the item before; "again?" waits for a grade. */
 function afterFor(field: FieldRecord, path: string): string | undefined {
   if (path.endsWith(".twice")) return path.replace(/twice$/, "grade");
-  if (path.endsWith(".profile.unit")) return path.replace(/unit$/, "points");
   const list = Object.keys(FIRST_OF_ITEM).find((one) => field.path.startsWith(`${one}[]`));
   if (list === undefined) return undefined;
   const first = FIRST_OF_ITEM[list];
@@ -119,6 +141,7 @@ function hintFor(field: FieldRecord): string {
   }
   if (field.words) return field.words.join(" / ");
   if (field.kind === "whole-number") return `${field.lo} to ${field.hi}`;
-  if (field.kind === "points") return 'pairs parted by ";", such as -90 -60; -80 -52; …';
+  if (field.kind === "points")
+    return 'pairs parted by ";", such as -90 -60; -80 -52; … in mm; for inches or cm begin with in or cm';
   return field.kind === "date" ? "yyyy-mm-dd" : "words";
 }

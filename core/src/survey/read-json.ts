@@ -11,7 +11,9 @@ export interface JsonFault {
   readonly read: string;
   readonly allowed: string;
 }
-export type JsonRead = { readonly ok: true; readonly value: unknown } | { readonly ok: false; readonly faults: readonly JsonFault[] };
+export type JsonRead =
+  | { readonly ok: true; readonly value: unknown }
+  | { readonly ok: false; readonly faults: readonly JsonFault[] };
 
 class Stop extends Error {
   constructor(
@@ -30,10 +32,15 @@ export function readJson(text: string): JsonRead {
   const reader = new Reader(text);
   try {
     const value = reader.whole();
-    return reader.doubled.length === 0 ? { ok: true, value } : { ok: false, faults: reader.doubled.map((fault) => placed(text, fault)) };
+    return reader.doubled.length === 0
+      ? { ok: true, value }
+      : { ok: false, faults: reader.doubled.map((fault) => placed(text, fault)) };
   } catch (stop) {
     if (!(stop instanceof Stop)) throw stop;
-    return { ok: false, faults: [placed(text, { at: stop.at, read: around(text, stop.at), allowed: stop.allowed })] };
+    return {
+      ok: false,
+      faults: [placed(text, { at: stop.at, read: around(text, stop.at), allowed: stop.allowed })],
+    };
   }
 }
 
@@ -95,7 +102,11 @@ class Reader {
 
   private twice(at: number, name: string): void {
     if (this.doubled.length >= MOST_DOUBLED) return;
-    this.doubled.push({ at, read: `the name "${name.slice(0, 40)}" a second time in one group`, allowed: "each name once in a group" });
+    this.doubled.push({
+      at,
+      read: `the name "${name.slice(0, 40)}" a second time in one group`,
+      allowed: "each name once in a group",
+    });
   }
 
   private list(depth: number): unknown[] {
@@ -111,7 +122,8 @@ class Reader {
   private words(): string {
     const from = this.at;
     for (this.at += 1; this.text[this.at] !== '"'; this.at += this.text[this.at] === "\\" ? 2 : 1) {
-      if (this.at >= this.text.length || this.text[this.at] === "\n") throw new Stop(from, "words that end with a double quote on the same line");
+      if (this.at >= this.text.length || this.text[this.at] === "\n")
+        throw new Stop(from, "words that end with a double quote on the same line");
     }
     this.at += 1;
     try {
@@ -125,7 +137,10 @@ class Reader {
     BARE_WORD.lastIndex = this.at;
     const word = BARE_WORD.exec(this.text)?.[0];
     if (word === undefined || /[\w.]/.test(this.text[this.at + word.length] ?? "")) {
-      throw new Stop(this.at, 'a number such as 205 or 20.5, words in double quotes, true, false, "[" or "{"');
+      throw new Stop(
+        this.at,
+        'a number such as 205 or 20.5, words in double quotes, true, false, "[" or "{"',
+      );
     }
     this.at += word.length;
     return JSON.parse(word);

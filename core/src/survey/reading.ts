@@ -1,6 +1,6 @@
 import type { QuantityKind } from "../engine/quantity/index.ts";
-import type { Absent } from "../terms/knowing.ts";
 import type { Instrument } from "../terms/instruments.ts";
+import type { Absent } from "../terms/knowing.ts";
 
 export { CANONICAL, type QuantityKind } from "../engine/quantity/index.ts";
 

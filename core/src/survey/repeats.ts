@@ -1,4 +1,5 @@
-export const meanOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+export const meanOf = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value, 0) / values.length;
 
 /**
  * Own standard uncertainty of the mean of n repeats: the larger of instrument / sqrt(n) and the repeats' own

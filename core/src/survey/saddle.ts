@@ -31,10 +31,19 @@ export const incidentsSchema = z
 const alterationSchema = z
   .strictObject({
     date: z.string().max(20).meta({ description: "when, yyyy or yyyy-mm or yyyy-mm-dd, or unknown" }),
-    change: measured({ kind: "length", lo: -60, hi: 60, by: "ruler", about: "change of the spread inside the tips; opening is positive" }),
+    change: measured({
+      kind: "length",
+      lo: -60,
+      hi: 60,
+      by: "ruler",
+      about: "change of the spread inside the tips; opening is positive",
+    }),
     by: words("by whom", 120),
     knownHand: said("the hand is known and qualified"),
-    way: z.enum(["press", "exchange", "heat", "unknown"]).default("unknown").meta({ description: "how it was altered" }),
+    way: z
+      .enum(["press", "exchange", "heat", "unknown"])
+      .default("unknown")
+      .meta({ description: "how it was altered" }),
   })
   .meta({ description: "one earlier alteration of the head" });
 
@@ -45,8 +54,15 @@ export const pastSchema = z
     incidents: incidentsSchema.prefault({}),
     storedHot: said("stored hot: car, loft"),
     storedDamp: said("stored damp, flooded, mouldy"),
-    alterationsKnown: z.enum(["none", "listed", "unknown", "not-asked"]).default("not-asked").meta({ description: "are earlier alterations of the head known" }),
-    alterations: z.array(alterationSchema).max(40).default([]).meta({ description: "earlier alterations of the head, oldest first" }),
+    alterationsKnown: z
+      .enum(["none", "listed", "unknown", "not-asked"])
+      .default("not-asked")
+      .meta({ description: "are earlier alterations of the head known" }),
+    alterations: z
+      .array(alterationSchema)
+      .max(40)
+      .default([])
+      .meta({ description: "earlier alterations of the head, oldest first" }),
     repaired: said("repaired, replated, bandaged, extra rivets, filler"),
     heatedBefore: said("its head was heated before"),
   })
@@ -56,7 +72,10 @@ export const buildSchema = z
   .strictObject({
     arch: z.enum(ARCH).default("unknown").meta({ description: "what the arch of the head is made of" }),
     metal: z.enum(METAL).default("unknown").meta({ description: "metal that reinforces the head" }),
-    exchange: z.enum(EXCHANGE).default("unknown").meta({ description: "part of the head made to be exchanged" }),
+    exchange: z
+      .enum(EXCHANGE)
+      .default("unknown")
+      .meta({ description: "part of the head made to be exchanged" }),
     movedBy: z.enum(MOVED_BY).default("unknown").meta({ description: "what moves this head" }),
     form: z.enum(SPECIAL_FORM).default("none").meta({ description: "special form of saddle or head" }),
     toldBy: z.enum(TOLD_BY).default("not-told").meta({ description: "how the build was told" }),
@@ -69,9 +88,17 @@ export const buildSchema = z
 
 export const lookedSchema = z
   .strictObject({
-    level: z.enum(["not-looked", "dressed", "bare"]).default("not-looked").meta({ description: "was the tree looked at under its cover or bare" }),
+    level: z
+      .enum(["not-looked", "dressed", "bare"])
+      .default("not-looked")
+      .meta({ description: "was the tree looked at under its cover or bare" }),
     parts: z
-      .strictObject(Object.fromEntries(PARTS.map((part) => [part, seen(part.replace("-", " "))])) as Record<(typeof PARTS)[number], ReturnType<typeof seen>>)
+      .strictObject(
+        Object.fromEntries(PARTS.map((part) => [part, seen(part.replace("-", " "))])) as Record<
+          (typeof PARTS)[number],
+          ReturnType<typeof seen>
+        >,
+      )
       .prefault({})
       .meta({ description: "part by part" }),
     squeeze: seen("head squeezed and pulled at the tips by the heels of the hands"),
@@ -87,8 +114,10 @@ export const lookedSchema = z
   })
   .meta({ description: "the saddle looked over, off the horse" });
 
-const len = (lo: number, hi: number, about: string, by: "ruler" | "calliper" = "calliper") => measured({ kind: "length", lo, hi, by, about });
-const deg = (lo: number, hi: number, about: string) => measured({ kind: "angle", lo, hi, by: "protractor", about });
+const len = (lo: number, hi: number, about: string, by: "ruler" | "calliper" = "calliper") =>
+  measured({ kind: "length", lo, hi, by, about });
+const deg = (lo: number, hi: number, about: string) =>
+  measured({ kind: "angle", lo, hi, by: "protractor", about });
 
 export const linesSchema = z
   .strictObject({
@@ -97,13 +126,21 @@ export const linesSchema = z
     pointLengthNear: len(40, 250, "length of the point, near", "ruler"),
     pointLengthOff: len(40, 250, "length of the point, off", "ruler"),
     benchRock: len(0, 30, "rock of the points on a flat bench", "ruler"),
-    stringOffCentre: len(0, 60, "string from head centre to cantle centre, greatest distance from the seat's line", "ruler"),
+    stringOffCentre: len(
+      0,
+      60,
+      "string from head centre to cantle centre, greatest distance from the seat's line",
+      "ruler",
+    ),
   })
   .meta({ description: "lines and square" });
 
 export const headSchema = z
   .strictObject({
-    face: z.enum(["inside", "outside", "not-said"]).default("not-said").meta({ description: "face of the head that the spreads below were taken on" }),
+    face: z
+      .enum(["inside", "outside", "not-said"])
+      .default("not-said")
+      .meta({ description: "face of the head that the spreads below were taken on" }),
     spreadTips: len(90, 360, "spread at the tips, on the face named"),
     spreadUpper: len(40, 300, "spread at the upper level, on the face named"),
     upperBelowCrown: len(10, 120, "depth of the upper level below the crown", "ruler"),
@@ -135,7 +172,10 @@ const bearingStation = z.strictObject({
 
 export const bearingSchema = z
   .strictObject({
-    face: z.enum(["panel", "rail", "not-said"]).default("not-said").meta({ description: "dressed: the panel's face; bare: the rail's" }),
+    face: z
+      .enum(["panel", "rail", "not-said"])
+      .default("not-said")
+      .meta({ description: "dressed: the panel's face; bare: the rail's" }),
     front: bearingStation.prefault({}),
     mid: bearingStation.prefault({}),
     rear: bearingStation.prefault({}),
@@ -150,7 +190,10 @@ export const bearingSchema = z
 
 export const panelSchema = z
   .strictObject({
-    filling: z.enum(["wool", "foam", "air", "unknown"]).default("unknown").meta({ description: "what the panel is filled with" }),
+    filling: z
+      .enum(["wool", "foam", "air", "unknown"])
+      .default("unknown")
+      .meta({ description: "what the panel is filled with" }),
     state: z
       .enum(["good", "flat", "lumpy", "wrong-shape", "not-looked"])
       .default("not-looked")

@@ -3,7 +3,17 @@ import { type QuantityKind, usualUnit } from "../engine/quantity/index.ts";
 import type { Instrument } from "../terms/instruments.ts";
 import { caseSchema } from "./case.ts";
 
-export type FieldKind = "measured" | "choice" | "words" | "date" | "whole-number" | "true-or-false" | "fixed" | "points" | "list" | "group";
+export type FieldKind =
+  | "measured"
+  | "choice"
+  | "words"
+  | "date"
+  | "whole-number"
+  | "true-or-false"
+  | "fixed"
+  | "points"
+  | "list"
+  | "group";
 
 /** One place of the case file, out of the schema. List items carry `[]` in their path: `horses[].traces[].points`. */
 export interface FieldRecord {
@@ -27,11 +37,23 @@ export interface FieldRecord {
   readonly schema: z.core.$ZodType;
 }
 
-type Bare = { schema: z.core.$ZodTypes; about: string; optional: boolean; otherwise: string; meta: Record<string, unknown> };
+type Bare = {
+  schema: z.core.$ZodTypes;
+  about: string;
+  optional: boolean;
+  otherwise: string;
+  meta: Record<string, unknown>;
+};
 
 /** Takes wrappers (default, optional, transform) off, keeping what they say. */
 function bare(wrapped: z.core.$ZodType): Bare {
-  const found: Bare = { schema: wrapped as z.core.$ZodTypes, about: "", optional: false, otherwise: "", meta: {} };
+  const found: Bare = {
+    schema: wrapped as z.core.$ZodTypes,
+    about: "",
+    optional: false,
+    otherwise: "",
+    meta: {},
+  };
   for (let more = true; more; ) {
     const meta = z.globalRegistry.get(found.schema) ?? {};
     found.meta = { ...meta, ...found.meta };
@@ -51,7 +73,9 @@ function within(found: Bare): z.core.$ZodType | undefined {
     found.optional = true;
     found.otherwise = typeof def.defaultValue === "object" ? "" : String(def.defaultValue);
   }
-  return def.type === "optional" || def.type === "default" || def.type === "prefault" ? def.innerType : undefined;
+  return def.type === "optional" || def.type === "default" || def.type === "prefault"
+    ? def.innerType
+    : undefined;
 }
 
 const isPoints = (def: z.core.$ZodTypes["_zod"]["def"]): boolean =>
@@ -71,7 +95,12 @@ function kindOf(found: Bare): FieldKind {
 
 function recordOf(path: string, schema: z.core.$ZodType, found: Bare): FieldRecord {
   const kind = kindOf(found);
-  const { quantity, lo, hi, instrument } = found.meta as { quantity?: QuantityKind; lo?: number; hi?: number; instrument?: Instrument };
+  const { quantity, lo, hi, instrument } = found.meta as {
+    quantity?: QuantityKind;
+    lo?: number;
+    hi?: number;
+    instrument?: Instrument;
+  };
   const def = found.schema._zod.def;
   return {
     path,
@@ -112,7 +141,9 @@ function walk(path: string, schema: z.core.$ZodType): FieldRecord[] {
   const record = recordOf(path, schema, found);
   const def = found.schema._zod.def;
   if (record.kind === "group" && def.type === "object") {
-    const inside = Object.entries(def.shape).flatMap(([key, inner]) => walk(path === "" ? key : `${path}.${key}`, inner));
+    const inside = Object.entries(def.shape).flatMap(([key, inner]) =>
+      walk(path === "" ? key : `${path}.${key}`, inner),
+    );
     return [record, ...inside];
   }
   if (record.kind === "list" && def.type === "array") return [record, ...walk(`${path}[]`, def.element)];

@@ -11,13 +11,21 @@ type Check = (points: readonly Point[], unit: Unit) => readonly Fault[];
 const FURTHEST_MM = 2000;
 
 /** Points typed in a trace's own unit become mm; what is no plausible back is refused through `context`. */
-export function traceInMm<T extends { unit: Unit; points: TypedPoint[]; repeats: TypedPoint[][] }>(trace: T, context: z.RefinementCtx) {
+export function traceInMm<T extends { unit: Unit; points: TypedPoint[]; repeats: TypedPoint[][] }>(
+  trace: T,
+  context: z.RefinementCtx,
+): Omit<T, "points" | "repeats"> & { points: readonly Point[]; repeats: readonly (readonly Point[])[] } {
   const points = pointsInMm(trace.points, trace.unit, ["points"], checkTrace, context);
-  const repeats = trace.repeats.map((repeat, at) => pointsInMm(repeat, trace.unit, ["repeats", at], checkTrace, context));
-  return { ...trace, points, repeats: repeats as readonly (readonly Point[])[] };
+  const repeats = trace.repeats.map((repeat, at) =>
+    pointsInMm(repeat, trace.unit, ["repeats", at], checkTrace, context),
+  );
+  return { ...trace, points, repeats };
 }
 
-export function profileInMm<T extends { unit: Unit; points: TypedPoint[] }>(profile: T, context: z.RefinementCtx) {
+export function profileInMm<T extends { unit: Unit; points: TypedPoint[] }>(
+  profile: T,
+  context: z.RefinementCtx,
+): Omit<T, "points"> & { points: readonly Point[] } {
   return { ...profile, points: pointsInMm(profile.points, profile.unit, ["points"], checkProfile, context) };
 }
 
@@ -29,8 +37,15 @@ function pointsInMm(
   context: z.RefinementCtx,
 ): readonly Point[] {
   const refuse = ({ at, allowed, ...said }: Fault) =>
-    context.addIssue({ code: "custom", message: allowed, path: [...path, ...at], params: { ...said, allowed } });
-  const points = typed.map((point, at) => pointInMm(point, unit, (fault) => refuse({ ...fault, at: [at, ...fault.at] })));
+    context.addIssue({
+      code: "custom",
+      message: allowed,
+      path: [...path, ...at],
+      params: { ...said, allowed },
+    });
+  const points = typed.map((point, at) =>
+    pointInMm(point, unit, (fault) => refuse({ ...fault, at: [at, ...fault.at] })),
+  );
   if (points.some((point) => point === undefined)) return z.NEVER;
   const read = points.filter((point) => point !== undefined);
   const faults = check(read, unit);
@@ -39,7 +54,9 @@ function pointsInMm(
 }
 
 function pointInMm(typed: TypedPoint, unit: Unit, refuse: (fault: Fault) => void): Point | undefined {
-  const [across, up] = typed.map((value, at) => coordinate(value, unit, (fault) => refuse({ ...fault, at: [at] })));
+  const [across, up] = typed.map((value, at) =>
+    coordinate(value, unit, (fault) => refuse({ ...fault, at: [at] })),
+  );
   return across === undefined || up === undefined ? undefined : [across, up];
 }
 
@@ -47,6 +64,13 @@ function coordinate(typed: number | string, unit: Unit, refuse: (fault: Fault) =
   const parsed = parseQuantity(typed, "length", unitCalled(unit, "length") ?? usualUnit("length"));
   if (parsed.ok && Math.abs(parsed.value) <= FURTHEST_MM) return parsed.value;
   const most = Math.floor(FURTHEST_MM / (unitCalled(unit, "length")?.times ?? 1));
-  refuse({ at: [], typed, allowed: parsed.ok || !parsed.asks.startsWith("is that") ? `a number from -${most} to ${most} ${unit}` : parsed.asks });
+  refuse({
+    at: [],
+    typed,
+    allowed:
+      parsed.ok || !parsed.asks.startsWith("is that")
+        ? `a number from -${most} to ${most} ${unit}`
+        : parsed.asks,
+  });
   return undefined;
 }

@@ -21,21 +21,42 @@ export function takeReading(typed: TypedReading, field: Field, context: z.Refine
   if (isAbsentWord(typed)) return { absent: typed };
   const refuse: Refuse = (value, allowed, path = []) =>
     context.addIssue({ code: "custom", message: allowed, path, params: { typed: value, allowed } });
-  const reading = typeof typed === "object" ? fromFull(typed, ["read"], field, refuse) : fromFull({ read: typed }, [], field, refuse);
+  const reading =
+    typeof typed === "object"
+      ? fromFull(typed, ["read"], field, refuse)
+      : fromFull({ read: typed }, [], field, refuse);
   return reading ?? z.NEVER;
 }
 
-function fromFull(full: Exclude<TypedReading, Value>, base: Path, field: Field, refuse: Refuse): Measured | undefined {
+function fromFull(
+  full: Exclude<TypedReading, Value>,
+  base: Path,
+  field: Field,
+  refuse: Refuse,
+): Measured | undefined {
   const instrument = full.by ?? field.by;
   const spread = spreadOf(instrument, field.kind);
-  if (!spread) refuse(instrument, `${instrument} does not read this; one of ${instrumentsFor(field.kind).join(", ")} does`, ["by"]);
+  if (!spread)
+    refuse(
+      instrument,
+      `${instrument} does not read this; one of ${instrumentsFor(field.kind).join(", ")} does`,
+      ["by"],
+    );
   const list = Array.isArray(full.read) ? full.read : [full.read];
   const inList = (at: number): Path => (Array.isArray(full.read) ? [...base, at] : base);
-  const parsed = list.map((value, at) => taken(value, field, (one, allowed) => refuse(one, allowed, inList(at))));
+  const parsed = list.map((value, at) =>
+    taken(value, field, (one, allowed) => refuse(one, allowed, inList(at))),
+  );
   const own = full.uncertainty === undefined ? undefined : ownTyped(full.uncertainty, field, refuse);
   const values = parsed.flatMap((one) => (one?.ok ? [one.value] : []));
   const first = parsed[0];
-  if (!spread || !first?.ok || values.length < list.length || (full.uncertainty !== undefined && own === undefined)) return undefined;
+  if (
+    !spread ||
+    !first?.ok ||
+    values.length < list.length ||
+    (full.uncertainty !== undefined && own === undefined)
+  )
+    return undefined;
   return {
     kind: field.kind,
     value: meanOf(values),
@@ -53,10 +74,14 @@ function fromFull(full: Exclude<TypedReading, Value>, base: Path, field: Field, 
 function taken(typed: Value, field: Field, refuse: Refuse): Parsed | undefined {
   const parsed = parseQuantity(typed, field.kind);
   if (!parsed.ok) {
-    refuse(typed, parsed.asks.startsWith("is that") ? parsed.asks : `${allowedReading(field)}${asksFingers(typed)}`);
+    refuse(
+      typed,
+      parsed.asks.startsWith("is that") ? parsed.asks : `${allowedReading(field)}${asksFingers(typed)}`,
+    );
     return undefined;
   }
-  if (inRange(field, parsed.value) && (field.kind !== "count" || Number.isInteger(parsed.value))) return parsed;
+  if (inRange(field, parsed.value) && (field.kind !== "count" || Number.isInteger(parsed.value)))
+    return parsed;
   const whole = field.kind === "count" ? ", whole" : "";
   refuse(typed, `${rangeIn(field, parsed.unit)}${whole}${parsed.unitTyped ? "" : asksUnit(field, typed)}`);
   return undefined;
@@ -64,12 +89,18 @@ function taken(typed: Value, field: Field, refuse: Refuse): Parsed | undefined {
 
 /** A finger is no unit: hands differ by a third. */
 const asksFingers = (typed: Value): string =>
-  /finger/i.test(String(typed)) ? `; for fingers, measure your own by ruler and write { "read": "54 mm", "by": "fingers" }` : "";
+  /finger/i.test(String(typed))
+    ? `; for fingers, measure your own by ruler and write { "read": "54 mm", "by": "fingers" }`
+    : "";
 
 function ownTyped(typed: Value, field: Field, refuse: Refuse): number | undefined {
   const parsed = parseQuantity(typed, field.kind);
   const most = { ...field, lo: 0, hi: field.hi - field.lo };
   if (parsed.ok && parsed.value > 0 && inRange(most, parsed.value)) return parsed.value;
-  refuse(typed, `more than 0 and at most the field's range: ${rangeIn(most, parsed.ok ? parsed.unit : undefined)}`, ["uncertainty"]);
+  refuse(
+    typed,
+    `more than 0 and at most the field's range: ${rangeIn(most, parsed.ok ? parsed.unit : undefined)}`,
+    ["uncertainty"],
+  );
   return undefined;
 }

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { SAID, SEEN, SIGN } from "../terms/knowing.ts";
 import { INSTRUMENTS, type Instrument } from "../terms/instruments.ts";
+import { SAID, SEEN, SIGN } from "../terms/knowing.ts";
 import type { Measured, QuantityKind } from "./reading.ts";
 import { takeReading } from "./take-reading.ts";
 
@@ -31,7 +31,13 @@ export function measured(field: Field) {
     .union([typedValue, fullReading])
     .default("not-looked")
     .transform((typed, context): Measured => takeReading(typed, field, context))
-    .meta({ description: field.about, quantity: field.kind, lo: field.lo, hi: field.hi, instrument: field.by });
+    .meta({
+      description: field.about,
+      quantity: field.kind,
+      lo: field.lo,
+      hi: field.hi,
+      instrument: field.by,
+    });
 }
 
 /** One point of a trace or profile, as typed. */
@@ -44,4 +50,5 @@ export const seen = (about: string) => z.enum(SEEN).default("not-looked").meta({
 /** A sign looked for. */
 export const sign = (about: string) => z.enum(SIGN).default("not-looked").meta({ description: about });
 /** Free words. */
-export const words = (about: string, longest = 400) => z.string().max(longest).default("").meta({ description: about });
+export const words = (about: string, longest = 400) =>
+  z.string().max(longest).default("").meta({ description: about });

@@ -16,7 +16,13 @@ export const visitSchema = z
   .strictObject({
     date: z.iso.date().meta({ description: "day of the visit, yyyy-mm-dd" }),
     place: words("name of the yard", 120),
-    groundSlope: measured({ kind: "angle", lo: -10, hi: 10, by: "level", about: "ground's slope along the horse, head end higher is positive" }),
+    groundSlope: measured({
+      kind: "angle",
+      lo: -10,
+      hi: 10,
+      by: "level",
+      about: "ground's slope along the horse, head end higher is positive",
+    }),
     diseaseInYard: said("contagious disease in the yard"),
   })
   .meta({ description: "when and where" });
@@ -37,8 +43,20 @@ export const riderSchema = z
     name: words("name of the rider", 120),
     massDressed: measured({ kind: "mass", lo: 15, hi: 180, by: "scale", about: "rider, dressed to ride" }),
     tackMass: measured({ kind: "mass", lo: 1, hi: 30, by: "scale", about: "saddle, girth, stirrups, pads" }),
-    stirrupHolesNear: measured({ kind: "count", lo: 0, hi: 30, by: "count", about: "stirrup hole really ridden, near side" }),
-    stirrupHolesOff: measured({ kind: "count", lo: 0, hi: 30, by: "count", about: "stirrup hole really ridden, off side" }),
+    stirrupHolesNear: measured({
+      kind: "count",
+      lo: 0,
+      hi: 30,
+      by: "count",
+      about: "stirrup hole really ridden, near side",
+    }),
+    stirrupHolesOff: measured({
+      kind: "count",
+      lo: 0,
+      hi: 30,
+      by: "count",
+      about: "stirrup hole really ridden, off side",
+    }),
     seatTooSmall: said("seat too small for the rider"),
   })
   .meta({ description: "the rider and what sits on the horse" });

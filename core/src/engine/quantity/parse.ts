@@ -1,5 +1,5 @@
 import { readNumber } from "./read-number.ts";
-import { UNITS, type QuantityKind, type Unit, unitCalled, usualUnit } from "./units.ts";
+import { type QuantityKind, UNITS, type Unit, unitCalled, usualUnit } from "./units.ts";
 
 /** `value` in the kind's kept unit; `unit` is the (first) unit typed. */
 export type Parsed =
@@ -14,7 +14,11 @@ const PART = /^\s*(\+?[\d.,¼½¾⅛⅜⅝⅞][\d.,/¼½¾⅛⅜⅝⅞]*(?:(?:\s
  * Reads a typed quantity: a bare number or text in `bare` (the kind's usual unit when not given),
  * a number with a unit ("8 1/4 in"), or falling units added up ("11 st 6 lb"). Never guesses.
  */
-export function parseQuantity(typed: number | string, kind: QuantityKind, bare: Unit = usualUnit(kind)): Parsed {
+export function parseQuantity(
+  typed: number | string,
+  kind: QuantityKind,
+  bare: Unit = usualUnit(kind),
+): Parsed {
   if (typeof typed === "number") return finite(typed * bare.times, bare, false);
   const text = typed.trim();
   if (text === "" || text.length > LONGEST) return { ok: false, asks: asksFor(kind) };
@@ -35,7 +39,10 @@ function addUp(text: string, kind: QuantityKind, bare: Unit): Parsed {
     if (!number.ok) return number;
     const word = (part[2] ?? "").replace(/[.,]$/, "");
     rest = rest.slice(part[0].length).trim();
-    if (word === "") return first || rest !== "" ? { ok: false, asks: asksFor(kind) } : finite(signed(sign, number.value) * bare.times, bare, false);
+    if (word === "")
+      return first || rest !== ""
+        ? { ok: false, asks: asksFor(kind) }
+        : finite(signed(sign, number.value) * bare.times, bare, false);
     const unit = unitCalled(word, kind);
     if (!unit) return { ok: false, asks: asksFor(kind) };
     if (last && unit.times >= last.times) return { ok: false, asks: asksFor(kind) };

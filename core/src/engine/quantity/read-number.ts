@@ -33,7 +33,10 @@ export function readNumber(text: string): NumberRead {
   const thousands = /^[+-]?([1-9]\d{0,2}),(\d{3})$/.exec(tidy);
   if (thousands) {
     const [, before = "", after = ""] = thousands;
-    return { ok: false, asks: `is that ${before}.${after} or ${before}${after}? Write it with a point, or without the comma` };
+    return {
+      ok: false,
+      asks: `is that ${before}.${after} or ${before}${after}? Write it with a point, or without the comma`,
+    };
   }
   if (/^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/.test(tidy)) return { ok: true, value: Number(tidy.replace(",", ".")) };
   return { ok: false, asks: "a number such as 205, 20.5 or 8 1/4" };

@@ -10,7 +10,12 @@ const EXACT_DIGITS = 6;
  * the last place shown is the largest power of ten (or halving of an inch) not above the uncertainty, so that
  * rounding adds at most half of it. `value` and `uncertainty` in the kept unit; 0 stands for an exact value.
  */
-export function show(value: number, kind: QuantityKind, unit: Unit = usualUnit(kind), uncertainty = 0): string {
+export function show(
+  value: number,
+  kind: QuantityKind,
+  unit: Unit = usualUnit(kind),
+  uncertainty = 0,
+): string {
   if (!Number.isFinite(value)) return "not a number";
   const number = showNumber(value / unit.times, uncertainty / unit.times, unit.inFractions === true);
   return unit.name === "" ? number : `${number} ${unit.name}`;

@@ -35,7 +35,12 @@ export const UNITS: { readonly [K in QuantityKind]: readonly [Unit, ...Unit[]] }
     { name: "mm", words: ["mm", "millimetre", "millimetres", "millimeter", "millimeters"], times: 1 },
     { name: "cm", words: ["cm", "centimetre", "centimetres", "centimeter", "centimeters"], times: 10 },
     { name: "m", words: ["m", "metre", "metres", "meter", "meters"], times: 1000 },
-    { name: "in", words: ["in", "in.", "inch", "inches", '"', "″", "”", "''"], times: INCH_MM, inFractions: true },
+    {
+      name: "in",
+      words: ["in", "in.", "inch", "inches", '"', "″", "”", "''"],
+      times: INCH_MM,
+      inFractions: true,
+    },
     { name: "ft", words: ["ft", "ft.", "foot", "feet", "'", "′", "’"], times: FOOT_MM },
   ],
   angle: [

@@ -14,4 +14,5 @@ export const flag = (path: string, says: string): Flag => ({ where: whereOf(path
 export const read = (measured: Measured): Reading | undefined => (isRead(measured) ? measured : undefined);
 
 /** Whole mm or degrees for a sentence. */
-export const about = (value: number, kind: "length" | "angle" = "length"): string => show(value, kind, usualUnit(kind), usualUnit(kind).times);
+export const about = (value: number, kind: "length" | "angle" = "length"): string =>
+  show(value, kind, usualUnit(kind), usualUnit(kind).times);

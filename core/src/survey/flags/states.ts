@@ -23,7 +23,12 @@ function growing(horse: SurveyedHorse, path: string): Flag[] {
       });
       if (!here || !before) return [];
       const lighterTyped = read(horse[before][clearance])?.typed ?? "";
-      return [flag(`${path}.${state}.${clearance}`, `clearance grew under more load: ${here.typed}, before that ${lighterTyped}. Are two states exchanged?`)];
+      return [
+        flag(
+          `${path}.${state}.${clearance}`,
+          `clearance grew under more load: ${here.typed}, before that ${lighterTyped}. Are two states exchanged?`,
+        ),
+      ];
     }),
   );
 }
@@ -32,6 +37,11 @@ function sides(horse: SurveyedHorse, path: string): Flag[] {
   return STATES_BY_LOAD.flatMap((state) => {
     const [near, off] = [read(horse[state].clearanceNear), read(horse[state].clearanceOff)];
     if (!near || !off || Math.abs(near.value - off.value) <= SIDES_APART_MM) return [];
-    return [flag(`${path}.${state}.clearanceOff`, `the sides differ much: near ${near.typed}, off ${off.typed}. Is the saddle straight?`)];
+    return [
+      flag(
+        `${path}.${state}.clearanceOff`,
+        `the sides differ much: near ${near.typed}, off ${off.typed}. Is the saddle straight?`,
+      ),
+    ];
   });
 }

@@ -9,10 +9,17 @@ const SIDES_APART_MM = 10;
 /** From memory: a back is at rest again about 20 minutes after work. */
 const RESTED_MINUTES = 20;
 
-export const traceFlags = ({ horses }: Survey): Flag[] => horses.flatMap((horse, at) => horseTraceFlags(horse, `horses[${at}]`));
+export const traceFlags = ({ horses }: Survey): Flag[] =>
+  horses.flatMap((horse, at) => horseTraceFlags(horse, `horses[${at}]`));
 
 function horseTraceFlags(horse: SurveyedHorse, path: string): Flag[] {
-  return [...outOfOrder(horse, path), ...oneSided(horse, path), ...sidesDisagree(horse, path), ...coldAfterWork(horse, path), ...sameStation(horse, path)];
+  return [
+    ...outOfOrder(horse, path),
+    ...oneSided(horse, path),
+    ...sidesDisagree(horse, path),
+    ...coldAfterWork(horse, path),
+    ...sameStation(horse, path),
+  ];
 }
 
 /** Half-width at a depth: the first crossing outward from the midline, near and off; undefined where the trace ends above it. */
@@ -39,9 +46,23 @@ function outOfOrder({ traces }: SurveyedHorse, path: string): Flag[] {
   const places = { front: 0, mid: 1, rear: 2 } as const;
   const wrong = traces.findIndex((trace) => {
     const here = read(trace.behindFront);
-    return here && traces.some((other) => places[other.station] < places[trace.station] && (read(other.behindFront)?.value ?? -Infinity) >= here.value);
+    return (
+      here &&
+      traces.some(
+        (other) =>
+          places[other.station] < places[trace.station] &&
+          (read(other.behindFront)?.value ?? -Infinity) >= here.value,
+      )
+    );
   });
-  return wrong < 0 ? [] : [flag(`${path}.traces[${wrong}].behindFront`, `this ${traces[wrong]?.station} trace lies no further back than one of a station before it`)];
+  return wrong < 0
+    ? []
+    : [
+        flag(
+          `${path}.traces[${wrong}].behindFront`,
+          `this ${traces[wrong]?.station} trace lies no further back than one of a station before it`,
+        ),
+      ];
 }
 
 function oneSided({ traces }: SurveyedHorse, path: string): Flag[] {
@@ -56,14 +77,34 @@ function oneSided({ traces }: SurveyedHorse, path: string): Flag[] {
 /** One trace mirrored among others, or hollows on the side that the trace shows full. */
 function sidesDisagree(horse: SurveyedHorse, path: string): Flag[] {
   const leans = horse.traces.map(lean);
-  const mirrored = leans.findIndex((here, at) => leans.some((other, i) => i < at && here * other < 0 && Math.min(Math.abs(here), Math.abs(other)) > SIDES_APART_MM / 2));
+  const mirrored = leans.findIndex((here, at) =>
+    leans.some(
+      (other, i) =>
+        i < at && here * other < 0 && Math.min(Math.abs(here), Math.abs(other)) > SIDES_APART_MM / 2,
+    ),
+  );
   const [near, off] = [read(horse.standing.hollowNear), read(horse.standing.hollowOff)];
   const front = horse.traces.findIndex((trace) => trace.station === "front");
   const hollower = near && off ? near.value - off.value : 0;
   return [
-    ...(mirrored < 0 ? [] : [flag(`${path}.traces[${mirrored}]`, "this trace is fuller on the other side than a trace before it: is one of them mirrored?")]),
-    ...(front >= 0 && Math.abs(hollower) > SIDES_APART_MM / 2 && hollower * (leans[front] ?? 0) > 0 && Math.abs(leans[front] ?? 0) > SIDES_APART_MM / 2
-      ? [flag(`${path}.traces[${front}]`, `the ${sideOf(hollower)} side was read hollow and drawn full: are near and off exchanged?`)]
+    ...(mirrored < 0
+      ? []
+      : [
+          flag(
+            `${path}.traces[${mirrored}]`,
+            "this trace is fuller on the other side than a trace before it: is one of them mirrored?",
+          ),
+        ]),
+    ...(front >= 0 &&
+    Math.abs(hollower) > SIDES_APART_MM / 2 &&
+    hollower * (leans[front] ?? 0) > 0 &&
+    Math.abs(leans[front] ?? 0) > SIDES_APART_MM / 2
+      ? [
+          flag(
+            `${path}.traces[${front}]`,
+            `the ${sideOf(hollower)} side was read hollow and drawn full: are near and off exchanged?`,
+          ),
+        ]
       : []),
   ];
 }
@@ -72,13 +113,27 @@ function coldAfterWork({ traces }: SurveyedHorse, path: string): Flag[] {
   return traces.flatMap((trace, at) => {
     const minutes = read(trace.minutesSinceWork);
     if (trace.temper !== "cold" || !minutes || minutes.value >= RESTED_MINUTES) return [];
-    return [flag(`${path}.traces[${at}].minutesSinceWork`, `called cold, but drawn ${minutes.typed} after work; a back rests for ${RESTED_MINUTES} minutes`)];
+    return [
+      flag(
+        `${path}.traces[${at}].minutesSinceWork`,
+        `called cold, but drawn ${minutes.typed} after work; a back rests for ${RESTED_MINUTES} minutes`,
+      ),
+    ];
   });
 }
 
 function sameStation({ traces }: SurveyedHorse, path: string): Flag[] {
   return traces.flatMap((trace, at) => {
-    const before = traces.slice(0, at).some((other) => other.station === trace.station && other.temper === trace.temper);
-    return before ? [flag(`${path}.traces[${at}].station`, `a second ${trace.station} trace, ${trace.temper}: the same trace drawn again belongs in the repeats of the first`)] : [];
+    const before = traces
+      .slice(0, at)
+      .some((other) => other.station === trace.station && other.temper === trace.temper);
+    return before
+      ? [
+          flag(
+            `${path}.traces[${at}].station`,
+            `a second ${trace.station} trace, ${trace.temper}: the same trace drawn again belongs in the repeats of the first`,
+          ),
+        ]
+      : [];
   });
 }
