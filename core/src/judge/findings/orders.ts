@@ -1,3 +1,5 @@
+import { HEAD_KINDS, type HeadKind } from "../../reach/build.ts";
+
 /**
  * The reduced findings that the gates read, each with its printed order: a later word is worse, older,
  * less known or less qualified, and never opens more. Not looked at stands next to the worst: it may hide it.
@@ -39,7 +41,7 @@ export const STANDING_ORDERS = {
 } as const;
 
 /** How the head is built has no order among the known kinds; only "not-known" comes after every one of them. */
-export const BUILDS = ["plates-on-wood", "plate", "insert", "polymer-bar", "polymer-solid", "maker-only", "not-known"] as const;
+export const BUILDS = HEAD_KINDS;
 export const WAY_ORDERS = { told: ["looked-at", "owners-word", "not-told"] } as const;
 
 type Of<O extends { readonly [k: string]: readonly string[] }> = { readonly [K in keyof O]: O[K][number] };
@@ -47,7 +49,7 @@ export type HorseFindings = Of<typeof HORSE_ORDERS>;
 export type RightFindings = Of<typeof RIGHT_ORDERS>;
 export type SoundnessFindings = Of<typeof SOUNDNESS_ORDERS>;
 export type StandingFindings = Of<typeof STANDING_ORDERS>;
-export type Build = (typeof BUILDS)[number];
+export type Build = HeadKind;
 export type WayFindings = Of<typeof WAY_ORDERS> & { readonly build: Build };
 
 export interface Findings {

@@ -1,28 +1,21 @@
+import { headKind } from "../../reach/build.ts";
 import type { SurveyedSaddle } from "../../survey/case.ts";
 import type { Build, WayFindings } from "./orders.ts";
 
 type Built = SurveyedSaddle["build"];
 
-/** Forms and stuffs that this bench never moves: the maker's people do. */
-function isForMaker({ arch, metal, exchange, movedBy, form }: Built): boolean {
-  if (form !== "none" && form !== "unknown") return true;
-  if (arch === "composite" || metal === "springs" || movedBy === "nothing") return true;
-  return arch === "wood" && metal === "none" && exchange === "none";
+/** Properties that cannot be true together: heat said of wood, a press said of polymer without metal, an exchange of nothing. */
+function contradicts({ arch, metal, exchange, movedBy }: Built): boolean {
+  if (arch === "wood" && movedBy === "heat") return true;
+  if (arch === "polymer" && metal === "none" && movedBy === "press") return true;
+  if (exchange === "none") return movedBy === "exchange";
+  return exchange !== "unknown" && (movedBy === "press" || movedBy === "heat");
 }
 
-/**
- * The kind of head by its properties, never by a class name. Properties that contradict one another
- * (heat said of wood, a press said of polymer without metal) are not known until it is looked at again.
- */
+/** The kind of head by its properties; what nothing moves is the maker's, what contradicts itself is not known. */
 export function buildOf(built: Built): Build {
-  const { arch, metal, exchange, movedBy, form } = built;
-  if (isForMaker(built)) return "maker-only";
-  if (form === "unknown" || arch === "unknown") return "not-known";
-  if (exchange === "plate" || exchange === "insert") return movedBy === "press" || movedBy === "heat" ? "not-known" : exchange;
-  if (exchange === "unknown" || movedBy === "exchange") return "not-known";
-  if (arch === "wood") return metal === "plates" && movedBy !== "heat" ? "plates-on-wood" : "not-known";
-  if (metal === "none") return movedBy === "press" ? "not-known" : "polymer-solid";
-  return metal === "bar" && movedBy !== "heat" ? "polymer-bar" : "not-known";
+  if (contradicts(built)) return "not-known";
+  return built.movedBy === "nothing" ? "makers-form" : headKind(built);
 }
 
 export function wayFindings(saddle: SurveyedSaddle): WayFindings {

@@ -1,0 +1,64 @@
+import { nothing, panel, panelFirst, riderFirst, setUp, wrongPlace } from "./before-head.ts";
+import type { Choice } from "./choice.ts";
+import { lacksForPress } from "./evidence.ts";
+import { type Fault, faultsOf, unknowns } from "./faults.ts";
+import { headChoice } from "./head.ts";
+import type { Assume } from "./judged.ts";
+import type { Known } from "./known.ts";
+import { hollowsNotRead, isTooWide, isWasted, wasted } from "./wasted.ts";
+
+const noHead: readonly Choice["wish"][] = ["spent", "other-saddle"];
+
+/** The head's part: a wasted back is not narrowed into, and a press wants its template and its hands. */
+function head(known: Known, faults: readonly Fault[], assume: Assume): Choice {
+  if (isTooWide(faults) && isWasted(known, assume)) return wasted(known);
+  if (known.tried.length === 0) return { wish: "measure-more", rules: ["fit-cannot-tell"], also: [], missing: known.lacking };
+  const choice = headChoice(known, assume);
+  const changeMm = choice.setting?.setting.changeMm ?? 0;
+  if (changeMm < 0 && isWasted(known, assume)) return wasted(known);
+  if (choice.wish !== "alter" && choice.wish !== "set-back") return choice;
+  const lacks = lacksForPress(known.horse, known.path, known.template, changeMm);
+  return lacks === undefined ? choice : { ...lacks, setting: choice.setting, also: [choice.wish] };
+}
+
+/**
+ * The first remedy whose predicted whole holds, with every limit that cannot be told taken as `assume`:
+ * nothing, set-up, panel, then the head. The rider and a wrong panel come before the head, unless no head serves.
+ */
+function chooseAssuming(known: Known, assume: Assume): Choice {
+  const faults = faultsOf(known.today, assume);
+  if (wrongPlace(known, faults)) return { wish: "other-saddle", rules: ["fit-wrong-place"], also: [] };
+  const byHead = (): Choice => head(known, faults, assume);
+  const early = nothing(known, faults) ?? setUp(faults) ?? panel(known, faults, assume);
+  const rest = early ?? byHead();
+  if (noHead.includes(rest.wish)) return rest;
+  const then = (wish: "set-up" | "panel", rule: string): Choice => ({ wish, rules: [rule], also: rest.wish === wish ? rest.also : alsoOf(rest) });
+  if (riderFirst(known)) return then("set-up", "fit-rider-first");
+  if (rest.wish !== "set-up" && faults.some((fault) => fault.cure === "set-up" && fault.outcome === "outside")) return then("set-up", "fit-set-up");
+  return panelFirst(known) && rest.wish !== "set-up" ? then("panel", "fit-panel-first") : rest;
+}
+
+/** What waits behind a remedy that comes first. */
+function alsoOf(choice: Choice): Choice["also"] {
+  const { wish, also } = choice;
+  return wish === "nothing" || wish === "measure-more" || wish === "not-now" ? also : [...new Set([wish, ...also])];
+}
+
+/**
+ * If everything that cannot be told leads to the same remedy whether it is inside, between or outside, that remedy
+ * is the answer, with the setting that holds at the worst; otherwise the readings that decide are named.
+ */
+export function choose(known: Known): Choice {
+  const choice = chooseAssuming(known, "inside");
+  const open = unknowns(known.today);
+  const wideAfter = known.tried.some((tried) => unknowns(tried.limits).length > 0);
+  const hollows = hollowsNotRead(known);
+  if (open.length === 0 && !wideAfter && hollows.length === 0) return choice;
+  const between = chooseAssuming(known, "between");
+  const outside = chooseAssuming(known, "outside");
+  if (between.wish === choice.wish && outside.wish === choice.wish) return outside;
+  const after = known.tried.find((tried) => tried.candidate.setting.id === choice.setting?.setting.id);
+  const missing = [...open, ...unknowns(after?.limits ?? [])].flatMap((limit) => limit.missing);
+  const named = [...new Set([...known.lacking, ...missing, ...(missing.length === 0 ? hollows : [])])];
+  return { ...choice, wish: "measure-more", rules: ["fit-cannot-tell"], also: alsoOf(choice), missing: choice.missing ?? named };
+}

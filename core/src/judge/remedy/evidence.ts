@@ -1,0 +1,49 @@
+import type { SurveyedHorse } from "../../survey/case.ts";
+import type { MeasuredLimit } from "../input.ts";
+import type { Choice } from "./choice.ts";
+
+type Hand = SurveyedHorse["girthed"]["handNear"];
+
+const hands = (horse: SurveyedHorse): readonly Hand[] => [horse.girthed.handNear, horse.girthed.handOff];
+const handPaths = (horse: SurveyedHorse, path: string): string[] => [
+  ...(horse.girthed.handNear === "not-looked" ? [`${path}.girthed.handNear`] : []),
+  ...(horse.girthed.handOff === "not-looked" ? [`${path}.girthed.handOff`] : []),
+];
+
+/** Tight at the tip is cured by opening; tight at the top, or loose, by closing. One side at least shows it, and none the contrary. */
+export function handsAgree(horse: SurveyedHorse, changeMm: number): boolean {
+  const tight = hands(horse).includes("tight-at-tip");
+  const slack = hands(horse).some((hand) => hand === "tight-at-top" || hand === "loose");
+  return changeMm > 0 ? tight && !slack : slack && !tight;
+}
+
+/** Both hands even: what "nothing" needs besides the limits. */
+export const handsEven = (horse: SurveyedHorse): boolean => hands(horse).every((hand) => hand === "even");
+
+const measure = (rule: string, missing: readonly string[]): Choice => ({ wish: "measure-more", rules: [rule], also: [], missing });
+
+/**
+ * What a press still lacks: a template offered up with feelers at both tips that shows the same fault, and hands that do.
+ * Undefined when nothing is lacking. Two angles subtracted are never enough.
+ */
+export function lacksForPress(
+  horse: SurveyedHorse,
+  path: string,
+  template: MeasuredLimit | undefined,
+  changeMm: number,
+): Choice | undefined {
+  const tips = [`${path}.template.nearTip`, `${path}.template.offTip`];
+  if (template?.value === undefined) return measure("fit-press-needs-template", template?.missing ?? tips);
+  if (template.value * changeMm >= 0) return measure("fit-press-needs-template", tips);
+  const untouched = handPaths(horse, path);
+  if (untouched.length > 0) return measure("fit-press-needs-hands", untouched);
+  return handsAgree(horse, changeMm) ? undefined : measure("fit-press-needs-hands", [`${path}.girthed.handNear`, `${path}.girthed.handOff`]);
+}
+
+/** What "nothing" still lacks: both hands, even. Hands that show a fault where the limits show none want the template. */
+export function lacksForNothing(horse: SurveyedHorse, path: string): Choice | undefined {
+  if (handsEven(horse)) return undefined;
+  const untouched = handPaths(horse, path);
+  if (untouched.length > 0) return measure("fit-cannot-tell", untouched);
+  return measure("fit-cannot-tell", [`${path}.template.nearTip`, `${path}.template.offTip`]);
+}
