@@ -20,11 +20,9 @@ const HEADING_GAP = 3.4;
 
 /** The letter would run over its two pages. Nothing is left out in silence: its sentences must be fewer or shorter. */
 export class LetterTooLong extends Error {
-  readonly pages: number;
-  constructor(pages: number) {
-    super(`the letter takes ${pages} pages and may take ${LETTER_PAGES}: fewer or shorter sentences are needed`);
+  constructor(takes: string) {
+    super(`the letter takes ${takes} and may take ${LETTER_PAGES} pages: fewer or shorter sentences are needed`);
     this.name = "LetterTooLong";
-    this.pages = pages;
   }
 }
 
@@ -37,8 +35,10 @@ export function letterOf(data: LetterData, measure: Measure): Document {
     ...sections(data).flatMap(({ heading, says }) => section(heading, says, data, measure)),
     ...section("", [`With kind regards, ${data.facts.hand}`], data, measure),
   ];
-  const pages = dealt(parts, FOOT_TOP - head.height - FRAME.top - 4, GAP);
-  if (pages.length > LETTER_PAGES) throw new LetterTooLong(pages.length);
+  const room = FOOT_TOP - head.height - FRAME.top - 4;
+  if (parts.some((part) => part.height > room)) throw new LetterTooLong("more than a page for one sentence");
+  const pages = dealt(parts, room, GAP);
+  if (pages.length > LETTER_PAGES) throw new LetterTooLong(`${pages.length} pages`);
   const set = pages.map((blocks, i): Page => {
     const body = moved(stacked(blocks, GAP).items, [LEFT, FRAME.top + head.height]);
     return { ...A4, items: [...moved(head.items, [0, FRAME.top]), ...body, ...letterFoot(data, i + 1, pages.length, measure)] };

@@ -19,7 +19,7 @@ export function sheetOf(data: SheetData, measure: Measure): Document {
   const maps = pressureMaps(data.pressure, data.pressureLimitKPa);
   const left = maps.height === 0 ? 0 : FOLLOWS_LEFT;
   const parts: readonly Block[] = [
-    answers(data, width, measure),
+    ...answers(data, width, height, measure),
     below(stillToRead(data, width, measure)),
     ...limitRows(data.limits, width, measure).map((row, i) => (i === 0 ? below(row) : row)),
     below(sections(data.sections, measure)),

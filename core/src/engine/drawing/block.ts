@@ -38,11 +38,20 @@ export function abreast(columns: readonly { readonly x: number; readonly block: 
   };
 }
 
-/** Blocks dealt onto pages of one height, in order, none parted. A block higher than a page is on a page of its own. */
+/** A block that no page holds: set on one, it would run over the edge. */
+export class BlockTooHigh extends Error {
+  constructor(height: number, page: number) {
+    super(`a part of ${height.toFixed(0)} mm does not go on a page with room for ${page.toFixed(0)} mm`);
+    this.name = "BlockTooHigh";
+  }
+}
+
+/** Blocks dealt onto pages of one height, in order, none parted. Throws BlockTooHigh. */
 export function dealt(blocks: readonly Block[], height: number, gap: number): readonly (readonly Block[])[] {
   const pages: Block[][] = [];
   let left = 0;
   for (const block of blocks.filter((one) => one.height > 0)) {
+    if (block.height > height) throw new BlockTooHigh(block.height, height);
     const page = pages.at(-1);
     if (page && block.height + gap <= left) {
       page.push(block);
