@@ -8,8 +8,8 @@ import { farthestMiss } from "../../core/src/engine/curve/hausdorff.ts";
 import type { Point } from "../../core/src/engine/curve/point.ts";
 import { move, rigidFit } from "../../core/src/engine/curve/rigid.ts";
 import { smoothCurve } from "../../core/src/engine/curve/smooth-curve.ts";
+import { quantile, spreadOf } from "../../core/src/engine/quantile.ts";
 import { drawNormal } from "../../core/src/engine/random.ts";
-import { spreadOf, quantile } from "../../core/src/engine/quantile.ts";
 
 const SEED = 20261125;
 const holds = (property: fc.IProperty<[number, number, number]> | fc.IProperty<[number]>) => {
@@ -39,7 +39,8 @@ describe("a smooth curve", () => {
   test("holds a circle that doubles back: length, curvature and tangent", () => {
     const curve = smoothCurve(circle(120, 90), 0);
     expect(curve.length).toBeCloseTo(120 * 1.5 * Math.PI, 0);
-    for (const part of [0.2, 0.5, 0.8]) expect(curvatureAt(curve, part * curve.length)).toBeCloseTo(-1 / 120, 5);
+    for (const part of [0.2, 0.5, 0.8])
+      expect(curvatureAt(curve, part * curve.length)).toBeCloseTo(-1 / 120, 5);
     expect(tangentAt(curve, curve.length / 2)[0]).toBeCloseTo(1, 6);
   });
   test("is not flattened by a stated uncertainty that the points do not have", () => {
@@ -47,13 +48,16 @@ describe("a smooth curve", () => {
     const miss = Math.max(...resample(curve, 60).map(([y, z]) => Math.abs(Math.sqrt(y * y + z * z) - 120)));
     expect(miss).toBeLessThan(0.15);
   });
-  test.each([90, 400, 2000])("takes most of the roughness off %i points without shortening the curve", (n) => {
-    const curve = smoothCurve(rough(circle(120, n), 1, 7), 1);
-    const misses = resample(curve, 200).map(([y, z]) => Math.sqrt(y * y + z * z) - 120);
-    const rms = Math.sqrt(misses.reduce((sum, one) => sum + one * one, 0) / misses.length);
-    expect(rms).toBeLessThan(n === 90 ? 0.75 : 0.45);
-    expect(Math.abs(curve.length / (180 * Math.PI) - 1)).toBeLessThan(0.01);
-  });
+  test.each([90, 400, 2000])(
+    "takes most of the roughness off %i points without shortening the curve",
+    (n) => {
+      const curve = smoothCurve(rough(circle(120, n), 1, 7), 1);
+      const misses = resample(curve, 200).map(([y, z]) => Math.sqrt(y * y + z * z) - 120);
+      const rms = Math.sqrt(misses.reduce((sum, one) => sum + one * one, 0) / misses.length);
+      expect(rms).toBeLessThan(n === 90 ? 0.75 : 0.45);
+      expect(Math.abs(curve.length / (180 * Math.PI) - 1)).toBeLessThan(0.01);
+    },
+  );
   test("goes through its points when they are exact", () => {
     const points = lopsided(40);
     const curve = smoothCurve(points, 0);
@@ -85,12 +89,17 @@ describe("repeats laid over each other", () => {
   };
   test("a moved copy is found exactly", () => {
     holds(
-      fc.property(fc.double({ min: -3, max: 3, noNaN: true }), fc.double({ min: -200, max: 200, noNaN: true }), fc.double({ min: -200, max: 200, noNaN: true }), (turn, a, b) => {
-        const fit = rigidFit(lopsided(80), moved(turn, a, b));
-        expect(Math.atan2(fit.sin, fit.cos)).toBeCloseTo(turn, 9);
-        expect(Math.sqrt(fit.meanSquare)).toBeLessThan(1e-5);
-        expect(fit.scale).toBeCloseTo(1, 9);
-      }),
+      fc.property(
+        fc.double({ min: -3, max: 3, noNaN: true }),
+        fc.double({ min: -200, max: 200, noNaN: true }),
+        fc.double({ min: -200, max: 200, noNaN: true }),
+        (turn, a, b) => {
+          const fit = rigidFit(lopsided(80), moved(turn, a, b));
+          expect(Math.atan2(fit.sin, fit.cos)).toBeCloseTo(turn, 9);
+          expect(Math.sqrt(fit.meanSquare)).toBeLessThan(1e-5);
+          expect(fit.scale).toBeCloseTo(1, 9);
+        },
+      ),
     );
   });
   test("the mean of moved copies is the same curve, with no spread", () => {
@@ -120,7 +129,10 @@ describe("repeats laid over each other", () => {
     expect(miss(resample(curve, 60).slice(3, -3))).toBeLessThan(0.7 * miss(resample(one, 60).slice(3, -3)));
   });
   test("a repeat in another unit shows in its scale", () => {
-    const inches = smoothCurve(lopsided(80).map(([y, z]): Point => [y / 25.4, z / 25.4]), 0);
+    const inches = smoothCurve(
+      lopsided(80).map(([y, z]): Point => [y / 25.4, z / 25.4]),
+      0,
+    );
     expect(averageCurves([smoothCurve(lopsided(80), 0), inches]).scales[0]).toBeCloseTo(25.4, 0);
   });
 });

@@ -27,10 +27,12 @@ const best = model.surface({});
 describe("the back of the reference cases from three traces and a profile", () => {
   test("passes through the traces to 0.5 mm, and between them to 0.6 mm on the bearing", () => {
     for (const x of Object.values(STATIONS_X)) {
-      for (const y of ACROSS) expect(Math.abs(heightOn(best, x, y) - crossHeight(x, y) - midHeight(x))).toBeLessThan(0.5);
+      for (const y of ACROSS)
+        expect(Math.abs(heightOn(best, x, y) - crossHeight(x, y) - midHeight(x))).toBeLessThan(0.5);
     }
     for (const x of [60, 120, 260, 330]) {
-      for (const y of [-130, -60, 60, 130]) expect(Math.abs(heightOn(best, x, y) - crossHeight(x, y) - midHeight(x))).toBeLessThan(0.6);
+      for (const y of [-130, -60, 60, 130])
+        expect(Math.abs(heightOn(best, x, y) - crossHeight(x, y) - midHeight(x))).toBeLessThan(0.6);
     }
   });
   test("its midline is the profile", () => {
@@ -52,7 +54,9 @@ describe("the back of the reference cases from three traces and a profile", () =
 });
 
 describe("deviations of the back", () => {
-  const everything = Object.fromEntries(model.uncertain.map((one, i) => [one.id, one.kind === "normal" ? one.sd * (i % 2 ? 1 : -0.7) : 0]));
+  const everything = Object.fromEntries(
+    model.uncertain.map((one, i) => [one.id, one.kind === "normal" ? one.sd * (i % 2 ? 1 : -0.7) : 0]),
+  );
   test("lists each uncertain input once, the curve's shared ones among them", () => {
     const ids = model.uncertain.map(({ id }) => id);
     expect(new Set(ids).size).toBe(ids.length);
@@ -80,14 +84,20 @@ describe("deviations of the back", () => {
       for (const side of ["near", "off"] as const) {
         const sign = side === "near" ? -1 : 1;
         const [from, to] = [60, 120];
-        const chord = (surface: SampleSurface) => Math.atan((heightOn(surface, x, sign * from) - heightOn(surface, x, sign * to)) / (to - from));
-        const onSection = model.sections[station].faceAngleRad(side, from, to, deviations) - model.sections[station].faceAngleRad(side, from, to, {});
+        const chord = (surface: SampleSurface) =>
+          Math.atan((heightOn(surface, x, sign * from) - heightOn(surface, x, sign * to)) / (to - from));
+        const onSection =
+          model.sections[station].faceAngleRad(side, from, to, deviations) -
+          model.sections[station].faceAngleRad(side, from, to, {});
         expect(Math.abs(chord(moved) - chord(best) - onSection)).toBeLessThan(0.0015);
       }
     }
   });
   test("a deviation at the front trace does nothing at the rear one, and the midline stays", () => {
-    const moved = model.surface({ "trace.front.cold.widthNear.mm": 3, "trace.front.cold.tiltNear.rad": 0.03 });
+    const moved = model.surface({
+      "trace.front.cold.widthNear.mm": 3,
+      "trace.front.cold.tiltNear.rad": 0.03,
+    });
     for (const y of ACROSS) expect(heightOn(moved, 390, y)).toBeCloseTo(heightOn(best, 390, y), 1);
     for (const x of [0, 100, 200]) expect(heightOn(moved, x, 0)).toBeCloseTo(heightOn(best, x, 0), 6);
     expect(heightOn(moved, 0, -75)).toBeGreaterThan(heightOn(best, 0, -75) + 1);
@@ -103,7 +113,8 @@ describe("sides", () => {
   test("a mirrored horse has a mirrored back", () => {
     const lopsided = modelHorse({ height: (x, y) => crossHeight(x, y > 0 ? y : 1.1 * y), noiseMm: 0.5 });
     const [there, other] = [back(lopsided).surface({}), back(mirrored(lopsided)).surface({})];
-    for (const x of [-40, 90, 390]) for (const y of ACROSS) expect(heightOn(other, x, -y)).toBeCloseTo(heightOn(there, x, y), 6);
+    for (const x of [-40, 90, 390])
+      for (const y of ACROSS) expect(heightOn(other, x, -y)).toBeCloseTo(heightOn(there, x, y), 6);
   });
 });
 
@@ -111,15 +122,35 @@ describe("what is missing is named", () => {
   const horse = modelHorse();
   test("each trace, and the profile", () => {
     const { profile: _, ...rest } = horse;
-    const bare: SurveyedHorse = { ...rest, traces: horse.traces.filter(({ station }) => station === "front") };
+    const bare: SurveyedHorse = {
+      ...rest,
+      traces: horse.traces.filter(({ station }) => station === "front"),
+    };
     expect(buildBack(bare, "cold")).toEqual({ lacking: ["traces.mid.cold", "traces.rear.cold", "profile"] });
   });
   test("a trace whose place along the back nobody read", () => {
-    const traces = horse.traces.map((trace) => (trace.station === "mid" ? { ...trace, behindFront: { absent: "not-looked" as const } } : trace));
+    const traces = horse.traces.map((trace) =>
+      trace.station === "mid" ? { ...trace, behindFront: { absent: "not-looked" as const } } : trace,
+    );
     expect(buildBack({ ...horse, traces }, "cold")).toEqual({ lacking: ["traces.mid.cold.behindFront"] });
   });
   test("a profile that ends before the rear trace", () => {
-    const profile = { unit: "mm" as const, points: [[0, 0], [80, -4], [160, -6]] as const };
-    expect(buildBack({ ...horse, profile: { ...profile, points: profile.points.map(([x, z]): [number, number] => [x, z]) } }, "cold")).toEqual({ lacking: ["profile.points"] });
+    const profile = {
+      unit: "mm" as const,
+      points: [
+        [0, 0],
+        [80, -4],
+        [160, -6],
+      ] as const,
+    };
+    expect(
+      buildBack(
+        {
+          ...horse,
+          profile: { ...profile, points: profile.points.map(([x, z]): [number, number] => [x, z]) },
+        },
+        "cold",
+      ),
+    ).toEqual({ lacking: ["profile.points"] });
   });
 });

@@ -21,16 +21,28 @@ if (isLacking(back) || isLacking(tree)) throw new Error("lacking");
 const uncertain: readonly Uncertain[] = [...back.uncertain, ...tree.uncertain];
 const normal = uncertain.filter((one) => one.kind === "normal");
 
-function bothWays(figure: (deviations: Deviations) => number): { readonly drawn: number; readonly firstOrder: number } {
-  const drawn = spreadOf(Array.from({ length: DRAWS }, (_, index) => figure(drawDeviations(uncertain, 5, index))));
-  const model = (values: readonly number[]) => figure(Object.fromEntries(normal.map(({ id }, i) => [id, values[i] ?? 0])));
-  const inputs = normal.map((one) => ({ value: 0, u: one.kind === "normal" ? one.sd : 0, freedom: Number.POSITIVE_INFINITY }));
+function bothWays(figure: (deviations: Deviations) => number): {
+  readonly drawn: number;
+  readonly firstOrder: number;
+} {
+  const drawn = spreadOf(
+    Array.from({ length: DRAWS }, (_, index) => figure(drawDeviations(uncertain, 5, index))),
+  );
+  const model = (values: readonly number[]) =>
+    figure(Object.fromEntries(normal.map(({ id }, i) => [id, values[i] ?? 0])));
+  const inputs = normal.map((one) => ({
+    value: 0,
+    u: one.kind === "normal" ? one.sd : 0,
+    freedom: Number.POSITIVE_INFINITY,
+  }));
   return { drawn, firstOrder: 1.959964 * combined(contributions(model, inputs)) };
 }
 
 describe("draws against first-order propagation", () => {
   test.each([0, 1, 2, 3, 4, 5])("misfit number %i", (which) => {
-    const { drawn, firstOrder } = bothWays((deviations) => sectionsOf(back, tree.at(deviations), deviations)[which]?.misfitRad ?? Number.NaN);
+    const { drawn, firstOrder } = bothWays(
+      (deviations) => sectionsOf(back, tree.at(deviations), deviations)[which]?.misfitRad ?? Number.NaN,
+    );
     expect(drawn / firstOrder).toBeGreaterThan(0.95);
     expect(drawn / firstOrder).toBeLessThan(1.05);
   });

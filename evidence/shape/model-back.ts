@@ -1,6 +1,6 @@
 import { drawNormal } from "../../core/src/engine/random.ts";
-import { horseSchema } from "../../core/src/survey/horse.ts";
 import type { SurveyedHorse } from "../../core/src/survey/case.ts";
+import { horseSchema } from "../../core/src/survey/horse.ts";
 
 /** The back of the reference cases of contact: z = z0 - s (sqrt(y^2 + c^2) - c) - k y^2 / 2, with s, c, k along x. */
 const L = 430;
@@ -47,19 +47,29 @@ export function modelHorse(drawn: Drawn = {}): SurveyedHorse {
     points: tracePoints(x, drawn, 0),
     repeats: Array.from({ length: repeats }, (_, i) => tracePoints(x, drawn, i + 1)),
   }));
-  const profile = { points: Array.from({ length: 46 }, (_, i): Pair => [-30 + 10 * i, midHeight(-30 + 10 * i)]) };
+  const profile = {
+    points: Array.from({ length: 46 }, (_, i): Pair => [-30 + 10 * i, midHeight(-30 + 10 * i)]),
+  };
   return horseSchema.parse({ name: "invented", traces, profile });
 }
 
 /** A horse with nothing but a front trace of these points. */
-export const frontOnly = (points: readonly (readonly [number, number])[], repeats: readonly (readonly (readonly [number, number])[])[] = []): SurveyedHorse =>
+export const frontOnly = (
+  points: readonly (readonly [number, number])[],
+  repeats: readonly (readonly (readonly [number, number])[])[] = [],
+): SurveyedHorse =>
   horseSchema.parse({ name: "invented", traces: [{ station: "front", temper: "cold", points, repeats }] });
 
 /** The same horse seen in a mirror. */
 export function mirrored(horse: SurveyedHorse): SurveyedHorse {
-  const flip = (points: SurveyedHorse["traces"][number]["points"]) => points.map(([y, z]): Pair => [-y, z]).reverse();
+  const flip = (points: SurveyedHorse["traces"][number]["points"]) =>
+    points.map(([y, z]): Pair => [-y, z]).reverse();
   return {
     ...horse,
-    traces: horse.traces.map((trace) => ({ ...trace, points: flip(trace.points), repeats: trace.repeats.map(flip) })),
+    traces: horse.traces.map((trace) => ({
+      ...trace,
+      points: flip(trace.points),
+      repeats: trace.repeats.map(flip),
+    })),
   };
 }

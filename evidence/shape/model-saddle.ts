@@ -13,7 +13,15 @@ export interface FaceRead {
 }
 
 export const FACES = {
-  front: { innerEdge: 40, width: 105, faceAngle: 42, underStraightEdge: 70, inner: 22, middle: 25, outer: 22 },
+  front: {
+    innerEdge: 40,
+    width: 105,
+    faceAngle: 42,
+    underStraightEdge: 70,
+    inner: 22,
+    middle: 25,
+    outer: 22,
+  },
   mid: { innerEdge: 42, width: 112, faceAngle: 30, underStraightEdge: 52, inner: 26, middle: 30, outer: 28 },
   rear: { innerEdge: 45, width: 118, faceAngle: 22, underStraightEdge: 45, inner: 30, middle: 38, outer: 34 },
 } as const;

@@ -6,20 +6,27 @@ export interface Input {
 }
 export type Model = (values: readonly number[]) => number;
 
-const at = (inputs: readonly Input[], shifts: readonly number[]) => inputs.map(({ value }, i) => value + (shifts[i] ?? 0));
+const at = (inputs: readonly Input[], shifts: readonly number[]) =>
+  inputs.map(({ value }, i) => value + (shifts[i] ?? 0));
 const alone = (n: number, i: number, by: number) => Array.from({ length: n }, (_, k) => (k === i ? by : 0));
 
 /** What each input adds to the result's standard uncertainty: slope (by central difference over one u) times u. JCGM 100:2008, 5.1.3. */
 export function contributions(model: Model, inputs: readonly Input[]): number[] {
   const n = inputs.length;
-  return inputs.map(({ u }, i) => Math.abs(model(at(inputs, alone(n, i, u))) - model(at(inputs, alone(n, i, -u)))) / 2);
+  return inputs.map(
+    ({ u }, i) => Math.abs(model(at(inputs, alone(n, i, u))) - model(at(inputs, alone(n, i, -u)))) / 2,
+  );
 }
 
-export const combined = (parts: readonly number[]): number => Math.sqrt(parts.reduce((sum, part) => sum + part * part, 0));
+export const combined = (parts: readonly number[]): number =>
+  Math.sqrt(parts.reduce((sum, part) => sum + part * part, 0));
 
 /** Effective degrees of freedom, Welch and Satterthwaite. JCGM 100:2008, G.4.1. */
 export function effectiveFreedom(parts: readonly number[], inputs: readonly Input[]): number {
-  const sum = parts.reduce((total, part, i) => total + part ** 4 / (inputs[i]?.freedom ?? Number.POSITIVE_INFINITY), 0);
+  const sum = parts.reduce(
+    (total, part, i) => total + part ** 4 / (inputs[i]?.freedom ?? Number.POSITIVE_INFINITY),
+    0,
+  );
   return combined(parts) ** 4 / sum;
 }
 
@@ -30,7 +37,14 @@ export function withProducts(model: Model, inputs: readonly Input[]): number {
   for (let i = 0; i < n; i++) {
     for (let j = i + 1; j < n; j++) {
       const corner = (a: number, b: number) =>
-        model(at(inputs, Array.from({ length: n }, (_, k) => (k === i ? a * (inputs[i]?.u ?? 0) : k === j ? b * (inputs[j]?.u ?? 0) : 0))));
+        model(
+          at(
+            inputs,
+            Array.from({ length: n }, (_, k) =>
+              k === i ? a * (inputs[i]?.u ?? 0) : k === j ? b * (inputs[j]?.u ?? 0) : 0,
+            ),
+          ),
+        );
       products.push((corner(1, 1) - corner(1, -1) - corner(-1, 1) + corner(-1, -1)) / 4);
     }
   }

@@ -40,7 +40,10 @@ const circlePoints = (step: number, noise = 0, seed = 1): Pair[] =>
     return [RADIUS * Math.sin(turn) + miss("y"), RADIUS * Math.cos(turn) - RADIUS + miss("z")];
   });
 const over = (height: (y: number) => number, reach = 150): Pair[] =>
-  Array.from({ length: 41 }, (_, i): Pair => [-reach + (2 * reach * i) / 40, height(-reach + (2 * reach * i) / 40)]);
+  Array.from(
+    { length: 41 },
+    (_, i): Pair => [-reach + (2 * reach * i) / 40, height(-reach + (2 * reach * i) / 40)],
+  );
 
 describe("a section recovers a known shape from exact points", () => {
   test.each([
@@ -48,24 +51,38 @@ describe("a section recovers a known shape from exact points", () => {
     ["catenary", front(frontOnly(over(catenary))), catenary],
     ["reference back, front", front(modelHorse()), (y: number) => crossHeight(0, y)],
   ] as const)("%s: face angles to 0.15 degrees", (_name, section, height) => {
-    for (const [from, to] of [[40, 110], [50, 90], [60, 125]] as const) {
+    for (const [from, to] of [
+      [40, 110],
+      [50, 90],
+      [60, 125],
+    ] as const) {
       for (const side of ["near", "off"] as const) {
-        expect(Math.abs(section.faceAngleRad(side, from, to, {}) - trueFace(height, from, to))).toBeLessThan(0.15 * DEGREE);
+        expect(Math.abs(section.faceAngleRad(side, from, to, {}) - trueFace(height, from, to))).toBeLessThan(
+          0.15 * DEGREE,
+        );
       }
     }
   });
   test("a circle: half-widths to 0.3 mm, also below the widest place, none below the trace's end", () => {
     const section = front(frontOnly(circlePoints(4)));
     for (const depth of [30, 60, 90, 140]) {
-      expect(section.halfWidthMm("off", depth, {})).toBeCloseTo(Math.sqrt(RADIUS ** 2 - (RADIUS - depth) ** 2), 0);
-      expect(Math.abs((section.halfWidthMm("near", depth, {}) ?? 0) - Math.sqrt(RADIUS ** 2 - (RADIUS - depth) ** 2))).toBeLessThan(0.3);
+      expect(section.halfWidthMm("off", depth, {})).toBeCloseTo(
+        Math.sqrt(RADIUS ** 2 - (RADIUS - depth) ** 2),
+        0,
+      );
+      expect(
+        Math.abs(
+          (section.halfWidthMm("near", depth, {}) ?? 0) - Math.sqrt(RADIUS ** 2 - (RADIUS - depth) ** 2),
+        ),
+      ).toBeLessThan(0.3);
     }
     expect(section.halfWidthMm("near", 170, {})).toBeLessThan(RADIUS);
     expect(section.halfWidthMm("near", 200, {})).toBeUndefined();
   });
   test("sharp withers (12 mm): half-widths to 0.4 mm", () => {
     const section = front(modelHorse());
-    for (const y of [40, 70, 110]) expect(Math.abs((section.halfWidthMm("off", -crossHeight(0, y), {}) ?? 0) - y)).toBeLessThan(0.4);
+    for (const y of [40, 70, 110])
+      expect(Math.abs((section.halfWidthMm("off", -crossHeight(0, y), {}) ?? 0) - y)).toBeLessThan(0.4);
   });
 });
 
@@ -77,7 +94,8 @@ describe("a section from rough points", () => {
       width: (section.halfWidthMm("off", 60, {}) ?? 0) - Math.sqrt(RADIUS ** 2 - 80 ** 2),
     };
   });
-  const rms = (of: "angle" | "width") => Math.sqrt(errors.reduce((sum, one) => sum + one[of] ** 2, 0) / errors.length);
+  const rms = (of: "angle" | "width") =>
+    Math.sqrt(errors.reduce((sum, one) => sum + one[of] ** 2, 0) / errors.length);
   test("1 mm a point, 40 seeds: face angle within 0.8 degrees, half-width within 1 mm (rms)", () => {
     expect(rms("angle") / DEGREE).toBeLessThan(0.8);
     expect(rms("width")).toBeLessThan(1);
@@ -100,33 +118,49 @@ describe("doubt of a trace", () => {
   });
   test("four drawings halve the own part and leave the shared one", () => {
     expect(four.widthOwnMm).toBeCloseTo(once.widthOwnMm / 2, 12);
-    expect(sd(four, "trace.front.cold.tiltOff.rad")).toBeCloseTo(sd(once, "trace.front.cold.tiltOff.rad") / 2, 12);
+    expect(sd(four, "trace.front.cold.tiltOff.rad")).toBeCloseTo(
+      sd(once, "trace.front.cold.tiltOff.rad") / 2,
+      12,
+    );
     expect(four.widthSharedMm).toBe(once.widthSharedMm);
     expect(sd(four, "flexible-curve.tilt.rad")).toBe(sd(once, "flexible-curve.tilt.rad"));
   });
   test("repeats that differ more than that are believed", () => {
-    const wide = [1, 1.15, 0.85].map((part) => tracePoints(0, { height: (_x, y) => part * crossHeight(0, y) }, 0));
-    expect(front(frontOnly(wide[0] ?? [], wide.slice(1))).widthOwnMm).toBeGreaterThan(once.widthOwnMm / Math.sqrt(3));
+    const wide = [1, 1.15, 0.85].map((part) =>
+      tracePoints(0, { height: (_x, y) => part * crossHeight(0, y) }, 0),
+    );
+    expect(front(frontOnly(wide[0] ?? [], wide.slice(1))).widthOwnMm).toBeGreaterThan(
+      once.widthOwnMm / Math.sqrt(3),
+    );
   });
   test("a wider side is wider by that at every depth, and no steeper", () => {
     const shift = { "trace.front.cold.widthOff.mm": 2 };
     for (const depth of [50, 80]) {
-      expect((once.halfWidthMm("off", depth, shift) ?? 0) - (once.halfWidthMm("off", depth, {}) ?? 0)).toBeCloseTo(2, 6);
+      expect(
+        (once.halfWidthMm("off", depth, shift) ?? 0) - (once.halfWidthMm("off", depth, {}) ?? 0),
+      ).toBeCloseTo(2, 6);
       expect(once.halfWidthMm("near", depth, shift)).toBe(once.halfWidthMm("near", depth, {}));
     }
     const far = [60, 120] as const;
-    expect(Math.abs(once.faceAngleRad("off", ...far, shift) - once.faceAngleRad("off", ...far, {}))).toBeLessThan(0.3 * DEGREE);
+    expect(
+      Math.abs(once.faceAngleRad("off", ...far, shift) - once.faceAngleRad("off", ...far, {})),
+    ).toBeLessThan(0.3 * DEGREE);
   });
   test("a tilted side is steeper by that, and as wide where it turns", () => {
     const shift = { "trace.front.cold.tiltNear.rad": 1.5 * DEGREE };
-    expect((once.faceAngleRad("near", 50, 110, shift) - once.faceAngleRad("near", 50, 110, {})) / DEGREE).toBeCloseTo(1.5, 1);
+    expect(
+      (once.faceAngleRad("near", 50, 110, shift) - once.faceAngleRad("near", 50, 110, {})) / DEGREE,
+    ).toBeCloseTo(1.5, 1);
     const depth = -crossHeight(0, 75);
     expect(Math.abs((once.halfWidthMm("near", depth, shift) ?? 0) - 75)).toBeLessThan(0.5);
   });
   test("the curve's shared error widens both sides by half of it each", () => {
     const shift = { "flexible-curve.width.mm": 3 };
     for (const side of ["near", "off"] as const) {
-      expect((once.halfWidthMm(side, 60, shift) ?? 0) - (once.halfWidthMm(side, 60, {}) ?? 0)).toBeCloseTo(1.5, 6);
+      expect((once.halfWidthMm(side, 60, shift) ?? 0) - (once.halfWidthMm(side, 60, {}) ?? 0)).toBeCloseTo(
+        1.5,
+        6,
+      );
     }
   });
   test("small deviations act in proportion, and add up", () => {
@@ -136,7 +170,8 @@ describe("doubt of a trace", () => {
       fc.property(small, small, (width, tilt) => {
         const one = { "trace.front.cold.widthOff.mm": width };
         const two = { "trace.front.cold.tiltOff.rad": tilt * DEGREE };
-        const read = (deviations: Record<string, number>) => once.faceAngleRad("off", 45, 115, deviations) - once.faceAngleRad("off", 45, 115, {});
+        const read = (deviations: Record<string, number>) =>
+          once.faceAngleRad("off", 45, 115, deviations) - once.faceAngleRad("off", 45, 115, {});
         expect(read({ ...one, ...two })).toBeCloseTo(read(one) + read(two), 4);
         expect(read({ "trace.front.cold.widthOff.mm": 2 * width })).toBeCloseTo(2 * read(one), 4);
       }),
@@ -149,11 +184,16 @@ describe("sides", () => {
   const lopsided = modelHorse({ height: (x, y) => crossHeight(x, y > 0 ? y : 1.12 * y), noiseMm: 0.4 });
   test("a mirrored horse has mirrored sections", () => {
     const [there, back] = [front(lopsided), front(mirrored(lopsided))];
-    for (const [one, other] of [["near", "off"], ["off", "near"]] as const) {
+    for (const [one, other] of [
+      ["near", "off"],
+      ["off", "near"],
+    ] as const) {
       expect(back.faceAngleRad(one, 40, 110, {})).toBeCloseTo(there.faceAngleRad(other, 40, 110, {}), 9);
       expect(back.halfWidthMm(one, 60, {})).toBeCloseTo(there.halfWidthMm(other, 60, {}) ?? 0, 7);
     }
-    expect(there.faceAngleRad("near", 40, 110, {})).toBeGreaterThan(there.faceAngleRad("off", 40, 110, {}) + DEGREE);
+    expect(there.faceAngleRad("near", 40, 110, {})).toBeGreaterThan(
+      there.faceAngleRad("off", 40, 110, {}) + DEGREE,
+    );
   });
   test("the outline runs from the near side to the off side through the top", () => {
     const { outline } = front(lopsided);

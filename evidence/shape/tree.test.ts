@@ -5,8 +5,8 @@ import { buildHead } from "../../core/src/shape/head.ts";
 import type { TreeBelief } from "../../core/src/shape/model.ts";
 import { buildPlate } from "../../core/src/shape/plate.ts";
 import { buildTree } from "../../core/src/shape/tree.ts";
-import { plateSchema } from "../../core/src/survey/saddle.ts";
 import type { SurveyedSaddle } from "../../core/src/survey/case.ts";
+import { plateSchema } from "../../core/src/survey/saddle-plates.ts";
 import { FACES, HEAD, modelSaddle } from "./model-saddle.ts";
 
 const DEGREE = Math.PI / 180;
@@ -41,8 +41,12 @@ describe("outside and inside of a head", () => {
     expect(headAt(modelSaddle()).spreadMm).toBe(205);
   });
   test("an outside spread without a thickness is refused; so is a face nobody named", () => {
-    expect(buildHead(modelSaddle({ face: "outside", thickness: "not-looked" }))).toEqual({ lacking: ["saddle.head.thickness"] });
-    expect(buildHead(modelSaddle({ face: "not-said", spreadTips: "cannot-be-seen" }))).toEqual({ lacking: ["saddle.head.face", "saddle.head.spreadTips"] });
+    expect(buildHead(modelSaddle({ face: "outside", thickness: "not-looked" }))).toEqual({
+      lacking: ["saddle.head.thickness"],
+    });
+    expect(buildHead(modelSaddle({ face: "not-said", spreadTips: "cannot-be-seen" }))).toEqual({
+      lacking: ["saddle.head.face", "saddle.head.spreadTips"],
+    });
   });
   test("where only crown or thickness are missing on an inside reading, an assumption is drawn and named as one", () => {
     const built = buildHead(modelSaddle({ crownRadius: "not-looked", thickness: "not-looked" }));
@@ -59,7 +63,12 @@ describe("a panel under a rail", () => {
   const rail = { innerEdgeMm: 60, widthMm: 50, faceAngleRad: 30 * DEGREE, heightMm: -40 };
   test("an even panel moves the face along its normal and keeps its angle", () => {
     const face = panelFace(rail, { inner: 20, middle: 20, outer: 20 });
-    expect(face).toEqual({ innerEdgeMm: 60 - 20 * Math.sin(30 * DEGREE), widthMm: 50, faceAngleRad: rail.faceAngleRad, heightMm: -40 - 20 * Math.cos(30 * DEGREE) });
+    expect(face).toEqual({
+      innerEdgeMm: 60 - 20 * Math.sin(30 * DEGREE),
+      widthMm: 50,
+      faceAngleRad: rail.faceAngleRad,
+      heightMm: -40 - 20 * Math.cos(30 * DEGREE),
+    });
   });
   test("a wedge's face runs through the two edges that its thickness puts down", () => {
     const [inner, outer] = [15, 25];
@@ -88,12 +97,20 @@ describe("a tree", () => {
   test("goes through its readings at the stations its readings imply, smooth between", () => {
     expect(today.stationsMm).toEqual({ front: 0, mid: 200, rear: 390 });
     const { near } = today.halves;
-    for (const [station, x] of [["front", 0], ["mid", 200], ["rear", 390]] as const) {
+    for (const [station, x] of [
+      ["front", 0],
+      ["mid", 200],
+      ["rear", 390],
+    ] as const) {
       expect(near.innerEdgeMm(x)).toBeCloseTo(FACES[station].innerEdge, 9);
       expect(near.widthMm(x)).toBeCloseTo(FACES[station].width, 9);
       expect(near.faceAngleRad(x) / DEGREE).toBeCloseTo(FACES[station].faceAngle, 9);
       expect(near.heightMm(x)).toBeCloseTo(-FACES[station].underStraightEdge, 9);
-      expect(near.thicknessMm[station]).toEqual({ inner: FACES[station].inner, middle: FACES[station].middle, outer: FACES[station].outer });
+      expect(near.thicknessMm[station]).toEqual({
+        inner: FACES[station].inner,
+        middle: FACES[station].middle,
+        outer: FACES[station].outer,
+      });
     }
     // A quadratic's third difference is nothing.
     const [a, b, c, d] = [50, 100, 150, 200].map((x) => near.faceAngleRad(x));
@@ -108,7 +125,14 @@ describe("a tree", () => {
   test("every uncertain input is listed once, each instrument's shared part among them", () => {
     const ids = built.uncertain.map(({ id }) => id);
     expect(new Set(ids).size).toBe(ids.length);
-    for (const id of ["ruler.mm", "calliper.mm", "protractor.rad", "saddle.bearing.mid.off.faceAngle.rad", "saddle.head.spreadTips.mm"]) expect(ids).toContain(id);
+    for (const id of [
+      "ruler.mm",
+      "calliper.mm",
+      "protractor.rad",
+      "saddle.bearing.mid.off.faceAngle.rad",
+      "saddle.head.spreadTips.mm",
+    ])
+      expect(ids).toContain(id);
   });
   test("an own deviation moves its reading only; a shared one all of its instrument", () => {
     const own = built.at({ "saddle.bearing.mid.off.faceAngle.rad": 0.01 });
@@ -116,19 +140,37 @@ describe("a tree", () => {
     expect(own.halves.near.faceAngleRad(200)).toBe(today.halves.near.faceAngleRad(200));
     const shared = built.at({ "protractor.rad": 0.01 });
     for (const side of ["near", "off"] as const) {
-      for (const x of [0, 137, 390]) expect(shared.halves[side].faceAngleRad(x) - today.halves[side].faceAngleRad(x)).toBeCloseTo(0.01, 12);
+      for (const x of [0, 137, 390])
+        expect(shared.halves[side].faceAngleRad(x) - today.halves[side].faceAngleRad(x)).toBeCloseTo(
+          0.01,
+          12,
+        );
       expect(shared.head.halfAngleRad[side] - today.head.halfAngleRad[side]).toBeCloseTo(0.01, 12);
     }
     expect(shared.head.spreadMm).toBe(today.head.spreadMm);
   });
   test("what is missing is named, all of it", () => {
-    const holes = modelSaddle({ depth: "not-asked" }, { strapOff: "not-looked", mid: { near: FACES.mid, off: { ...FACES.mid, faceAngle: "cannot-be-seen" } } });
-    expect(buildTree(holes)).toEqual({ lacking: ["saddle.head.depth", "saddle.bearing.mid.off.faceAngle", "saddle.bearing.strapOff"] });
+    const holes = modelSaddle(
+      { depth: "not-asked" },
+      {
+        strapOff: "not-looked",
+        mid: { near: FACES.mid, off: { ...FACES.mid, faceAngle: "cannot-be-seen" } },
+      },
+    );
+    expect(buildTree(holes)).toEqual({
+      lacking: ["saddle.head.depth", "saddle.bearing.mid.off.faceAngle", "saddle.bearing.strapOff"],
+    });
     expect(buildTree(modelSaddle({}, { face: "not-said" }))).toEqual({ lacking: ["saddle.bearing.face"] });
   });
   test("a mirrored saddle has a mirrored tree", () => {
-    const lopsided = modelSaddle({ halfAngleNear: 47, halfAngleOff: 43 }, { front: { near: { ...FACES.front, faceAngle: 39 }, off: FACES.front } });
-    const other = modelSaddle({ halfAngleNear: 43, halfAngleOff: 47 }, { front: { near: FACES.front, off: { ...FACES.front, faceAngle: 39 } } });
+    const lopsided = modelSaddle(
+      { halfAngleNear: 47, halfAngleOff: 43 },
+      { front: { near: { ...FACES.front, faceAngle: 39 }, off: FACES.front } },
+    );
+    const other = modelSaddle(
+      { halfAngleNear: 43, halfAngleOff: 47 },
+      { front: { near: FACES.front, off: { ...FACES.front, faceAngle: 39 } } },
+    );
     const [there, mirror] = [tree(lopsided), tree(other)];
     expect(mirror.halves.off.faceAngleRad(70)).toBeCloseTo(there.halves.near.faceAngleRad(70), 12);
     expect(mirror.head.halfAngleRad.off).toBe(there.head.halfAngleRad.near);
@@ -154,6 +196,8 @@ describe("a plate at hand", () => {
     expect(halfAngleRad).toBeCloseTo(46 * DEGREE, 12);
   });
   test("without a spread it is no head", () => {
-    expect(buildPlate(plate({ spreadTips: "not-looked" }), 0, modelSaddle())).toEqual({ lacking: ["platesAtHand.0.spreadTips"] });
+    expect(buildPlate(plate({ spreadTips: "not-looked" }), 0, modelSaddle())).toEqual({
+      lacking: ["platesAtHand.0.spreadTips"],
+    });
   });
 });

@@ -2,7 +2,14 @@ import { spreadOf } from "../../core/src/engine/quantile.ts";
 import { drawNormal, drawUniform } from "../../core/src/engine/random.ts";
 import type { Check } from "../published/checks.ts";
 import { published } from "../published/published.ts";
-import { combined, contributions, effectiveFreedom, type Input, studentFactor, withProducts } from "./propagation.ts";
+import {
+  combined,
+  contributions,
+  effectiveFreedom,
+  type Input,
+  studentFactor,
+  withProducts,
+} from "./propagation.ts";
 
 const DRAWS = 100_000;
 const SEED = 41;
@@ -10,10 +17,13 @@ const ROOT_12 = Math.sqrt(12);
 
 /** Values of the sum of four inputs, each drawn by the program's own draws. */
 function sums(terms: readonly ((index: number) => number)[]): Float64Array {
-  return Float64Array.from({ length: DRAWS }, (_, index) => terms.reduce((sum, term) => sum + term(index), 0));
+  return Float64Array.from({ length: DRAWS }, (_, index) =>
+    terms.reduce((sum, term) => sum + term(index), 0),
+  );
 }
 const normal = (name: string) => (index: number) => drawNormal(SEED, index, name);
-const rectangular = (name: string, sd: number) => (index: number) => sd * ROOT_12 * (drawUniform(SEED, index, name) - 0.5);
+const rectangular = (name: string, sd: number) => (index: number) =>
+  sd * ROOT_12 * (drawUniform(SEED, index, name) - 0.5);
 const NAMES = ["one", "two", "three", "four"] as const;
 
 function deviation(values: Float64Array): number {
@@ -30,7 +40,8 @@ const GAUGE: readonly Input[] = [
   { value: 0, u: 5.8e-7, freedom: 50 },
   { value: 0, u: 0.029, freedom: 2 },
 ];
-const gauge = ([ls = 0, d = 0, alphaS = 0, theta = 0, dAlpha = 0, dTheta = 0]: readonly number[]) => ls + d - ls * (dAlpha * theta + alphaS * dTheta);
+const gauge = ([ls = 0, d = 0, alphaS = 0, theta = 0, dAlpha = 0, dTheta = 0]: readonly number[]) =>
+  ls + d - ls * (dAlpha * theta + alphaS * dTheta);
 
 export const checks: readonly Check[] = [
   {
@@ -52,7 +63,14 @@ export const checks: readonly Check[] = [
   },
   {
     name: "effective degrees of freedom of four equal parts",
-    run: () => published("gum-ws", effectiveFreedom([1, 1, 1, 1], Array.from({ length: 4 }, () => ({ value: 0, u: 1, freedom: 10 })))),
+    run: () =>
+      published(
+        "gum-ws",
+        effectiveFreedom(
+          [1, 1, 1, 1],
+          Array.from({ length: 4 }, () => ({ value: 0, u: 1, freedom: 10 })),
+        ),
+      ),
   },
   {
     name: "draws: sums of four normal and rectangular inputs",

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { fillNeededMm, sectionsOf } from "../../core/src/fit/sections.ts";
 import { buildBack, buildFront, isLacking } from "../../core/src/shape/back.ts";
-import { headOutline, wantedOutline } from "../../core/src/shape/head-outline.ts";
 import { buildHead } from "../../core/src/shape/head.ts";
+import { headOutline, wantedOutline } from "../../core/src/shape/head-outline.ts";
 import type { Head, Section, Tree } from "../../core/src/shape/model.ts";
 import { buildTree } from "../../core/src/shape/tree.ts";
 import { outsideSpreadMm, type WantedHead, wantedHead } from "../../core/src/shape/wanted-head.ts";
@@ -35,12 +35,21 @@ describe("the head that fits a roof", () => {
     expect(Math.abs(wanted(roof(50, 50)).halfAngleRad / DEGREE - 40)).toBeLessThan(0.5);
   });
   test("with a panel: wider by twice its thickness through the leg", () => {
-    const [bare, dressed] = [wanted(roof(45, 45)), wanted(roof(45, 45), { depthMm: 95, clearanceMm: 45, panelMm: 20 })];
+    const [bare, dressed] = [
+      wanted(roof(45, 45)),
+      wanted(roof(45, 45), { depthMm: 95, clearanceMm: 45, panelMm: 20 }),
+    ];
     expect(Math.abs(dressed.spreadMm - bare.spreadMm - 40 / Math.cos(45 * DEGREE))).toBeLessThan(0.8);
-    expect(outsideSpreadMm(dressed, 9)).toBeCloseTo(dressed.spreadMm + 18 / Math.cos(dressed.halfAngleRad), 9);
+    expect(outsideSpreadMm(dressed, 9)).toBeCloseTo(
+      dressed.spreadMm + 18 / Math.cos(dressed.halfAngleRad),
+      9,
+    );
   });
   test("more clearance makes it narrower", () => {
-    expect(wanted(roof(45, 45), { depthMm: 95, clearanceMm: 50, panelMm: 0 }).spreadMm - wanted(roof(45, 45)).spreadMm).toBeCloseTo(-10, 0);
+    expect(
+      wanted(roof(45, 45), { depthMm: 95, clearanceMm: 50, panelMm: 0 }).spreadMm -
+        wanted(roof(45, 45)).spreadMm,
+    ).toBeCloseTo(-10, 0);
   });
   test("the larger side decides, never the mean", () => {
     const head = wanted(roof(50, 40));
@@ -51,20 +60,41 @@ describe("the head that fits a roof", () => {
   });
   test("answers to the doubt of the trace, both parts", () => {
     const section = roof(45, 45);
-    const moved = wantedHead(section, { depthMm: 95, clearanceMm: 45, panelMm: 0 }, { "flexible-curve.width.mm": 4, "flexible-curve.tilt.rad": 0 });
+    const moved = wantedHead(
+      section,
+      { depthMm: 95, clearanceMm: 45, panelMm: 0 },
+      { "flexible-curve.width.mm": 4, "flexible-curve.tilt.rad": 0 },
+    );
     if (isLacking(moved)) throw new Error("lacking");
     expect(moved.spreadMm - wanted(section).spreadMm).toBeCloseTo(4, 0);
   });
   test("a trace or a head that is not deep enough is named", () => {
-    const short = buildFront(frontOnly(Array.from({ length: 29 }, (_, i): [number, number] => [-70 + 5 * i, -0.2 * Math.abs(-70 + 5 * i)])), "cold");
+    const short = buildFront(
+      frontOnly(
+        Array.from({ length: 29 }, (_, i): [number, number] => [-70 + 5 * i, -0.2 * Math.abs(-70 + 5 * i)]),
+      ),
+      "cold",
+    );
     if (isLacking(short)) throw new Error("lacking");
-    expect(wantedHead(short, { depthMm: 95, clearanceMm: 45, panelMm: 0 }, {})).toEqual({ lacking: ["traces.front.points"] });
-    expect(wantedHead(roof(45, 45), { depthMm: 50, clearanceMm: 45, panelMm: 0 }, {})).toEqual({ lacking: ["saddle.head.depth"] });
+    expect(wantedHead(short, { depthMm: 95, clearanceMm: 45, panelMm: 0 }, {})).toEqual({
+      lacking: ["traces.front.points"],
+    });
+    expect(wantedHead(roof(45, 45), { depthMm: 50, clearanceMm: 45, panelMm: 0 }, {})).toEqual({
+      lacking: ["saddle.head.depth"],
+    });
   });
 });
 
 describe("outlines of a head", () => {
-  const head: Head = { spreadMm: 205, spreadUpperMm: undefined, upperBelowCrownMm: undefined, depthMm: 95, crownRadiusMm: 32, thicknessMm: 9, halfAngleRad: { near: 45 * DEGREE, off: 44 * DEGREE } };
+  const head: Head = {
+    spreadMm: 205,
+    spreadUpperMm: undefined,
+    upperBelowCrownMm: undefined,
+    depthMm: 95,
+    crownRadiusMm: 32,
+    thicknessMm: 9,
+    halfAngleRad: { near: 45 * DEGREE, off: 44 * DEGREE },
+  };
   test("run from the crown to the tips, near to the left", () => {
     const { near, off } = headOutline(head, "inside");
     expect(off[0]).toEqual([0, 0]);
@@ -79,7 +109,8 @@ describe("outlines of a head", () => {
     if (!a || !b) throw new Error("no arm");
     expect(Math.atan2(b[0] - a[0], a[1] - b[1]) / DEGREE).toBeCloseTo(44, 9);
     const tip = outside[outside.length - 1];
-    const square = ((tip?.[0] ?? 0) - b[0]) * Math.cos(44 * DEGREE) + ((tip?.[1] ?? 0) - b[1]) * Math.sin(44 * DEGREE);
+    const square =
+      ((tip?.[0] ?? 0) - b[0]) * Math.cos(44 * DEGREE) + ((tip?.[1] ?? 0) - b[1]) * Math.sin(44 * DEGREE);
     expect(square).toBeCloseTo(9, 9);
     expect(outside[0]?.[1]).toBe(9);
   });
@@ -96,12 +127,24 @@ describe("tree against back", () => {
   const tree = belief.at({});
   test("at every station and side; a tree that follows the back misses nothing", () => {
     const fits = sectionsOf(whole, tree, {});
-    expect(fits.map(({ station, side }) => `${station} ${side}`)).toEqual(["front near", "front off", "mid near", "mid off", "rear near", "rear off"]);
+    expect(fits.map(({ station, side }) => `${station} ${side}`)).toEqual([
+      "front near",
+      "front off",
+      "mid near",
+      "mid off",
+      "rear near",
+      "rear off",
+    ]);
     const faces = fits.filter(({ side }) => side === "near").map(({ backFaceRad }) => backFaceRad / DEGREE);
-    const follows = { front: { ...FACES.front, faceAngle: faces[0] ?? 0 }, mid: { ...FACES.mid, faceAngle: faces[1] ?? 0 }, rear: { ...FACES.rear, faceAngle: faces[2] ?? 0 } };
+    const follows = {
+      front: { ...FACES.front, faceAngle: faces[0] ?? 0 },
+      mid: { ...FACES.mid, faceAngle: faces[1] ?? 0 },
+      rear: { ...FACES.rear, faceAngle: faces[2] ?? 0 },
+    };
     const same = buildTree(modelSaddle({}, {}, follows));
     if (isLacking(same)) throw new Error("lacking");
-    for (const fit of sectionsOf(whole, same.at({}), {})) expect(Math.abs(fit.misfitRad)).toBeLessThan(2.5 * DEGREE);
+    for (const fit of sectionsOf(whole, same.at({}), {}))
+      expect(Math.abs(fit.misfitRad)).toBeLessThan(2.5 * DEGREE);
   });
   test("a steeper tree is positive: tight at the tip; and by as much", () => {
     const steeper = belief.at({ "protractor.rad": 3 * DEGREE });
@@ -120,8 +163,17 @@ describe("tree against back", () => {
     expect((fits[1]?.misfitRad ?? 0) / DEGREE).toBeCloseTo(5, 0);
   });
   test("fill: the width times the tangent of the misfit, on the side that needs it", () => {
-    const flat: Tree = { ...tree, halves: { ...tree.halves, near: { ...tree.halves.near, widthMm: () => 90 } } };
-    const misfit = (side: "near" | "off", degrees: number) => ({ station: "front" as const, side, treeFaceRad: 0, backFaceRad: 0, misfitRad: degrees * DEGREE });
+    const flat: Tree = {
+      ...tree,
+      halves: { ...tree.halves, near: { ...tree.halves.near, widthMm: () => 90 } },
+    };
+    const misfit = (side: "near" | "off", degrees: number) => ({
+      station: "front" as const,
+      side,
+      treeFaceRad: 0,
+      backFaceRad: 0,
+      misfitRad: degrees * DEGREE,
+    });
     const fill = fillNeededMm([misfit("near", -5), misfit("off", 0)], whole, flat);
     // The trade's own example: 5 degrees over 90 mm is 7.9 mm.
     expect(fill.near).toBeCloseTo(7.9, 1);

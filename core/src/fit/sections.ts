@@ -23,15 +23,27 @@ interface StraightFace {
  * horse is the panel's face, and a wedge in the panel makes its angle another than the point's. A head alone is
  * judged by its bare points, which is right for a bare tree and leaves a dressed one's panel out of account.
  */
-export function sectionsOf(back: Back | Section, saddle: Tree | Head, deviations: Deviations): readonly SectionFit[] {
+export function sectionsOf(
+  back: Back | Section,
+  saddle: Tree | Head,
+  deviations: Deviations,
+): readonly SectionFit[] {
   const stations: readonly Station[] = "sections" in back && "halves" in saddle ? STATIONS : ["front"];
   return stations.flatMap((station) => {
     const section = "sections" in back ? back.sections[station] : back;
-    return SIDES.map((side) => sectionFit(station, side, section, faceOf(saddle, side, section.xMm), deviations));
+    return SIDES.map((side) =>
+      sectionFit(station, side, section, faceOf(saddle, side, section.xMm), deviations),
+    );
   });
 }
 
-function sectionFit(station: Station, side: Side, section: Section, face: StraightFace, deviations: Deviations): SectionFit {
+function sectionFit(
+  station: Station,
+  side: Side,
+  section: Section,
+  face: StraightFace,
+  deviations: Deviations,
+): SectionFit {
   const backFaceRad = section.faceAngleRad(side, face.fromMm, face.toMm, deviations);
   return { station, side, treeFaceRad: face.angleRad, backFaceRad, misfitRad: face.angleRad - backFaceRad };
 }
@@ -49,7 +61,11 @@ function pointFace(head: Head, side: Side): StraightFace {
   const halfAngle = head.halfAngleRad[side];
   const toMm = head.spreadMm / 2;
   const heightMm = Math.min(head.depthMm - STRAIGHT_BELOW_CROWN_MM, POINT_PART * head.depthMm);
-  return { fromMm: Math.max(INNERMOST_MM, toMm - heightMm * tan(halfAngle)), toMm, angleRad: PI / 2 - halfAngle };
+  return {
+    fromMm: Math.max(INNERMOST_MM, toMm - heightMm * tan(halfAngle)),
+    toMm,
+    angleRad: PI / 2 - halfAngle,
+  };
 }
 
 /**
@@ -59,6 +75,14 @@ function pointFace(head: Head, side: Side): StraightFace {
  */
 export function fillNeededMm(fits: readonly SectionFit[], back: Back, tree: Tree): BySide<number> {
   const most = (side: Side) =>
-    Math.max(0, ...fits.filter((fit) => fit.side === side).map(({ station, misfitRad }) => tree.halves[side].widthMm(back.sections[station].xMm) * tan(Math.abs(misfitRad))));
+    Math.max(
+      0,
+      ...fits
+        .filter((fit) => fit.side === side)
+        .map(
+          ({ station, misfitRad }) =>
+            tree.halves[side].widthMm(back.sections[station].xMm) * tan(Math.abs(misfitRad)),
+        ),
+    );
   return { near: most("near"), off: most("off") };
 }

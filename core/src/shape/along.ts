@@ -14,7 +14,8 @@ export function loftWeights(xs: ByStation<number>, x: number): ByStation<number>
   // A quadratic's slope at the end is the slope of its chord about it.
   const [at, after, before] = [end, end + 1, end - 1].map((place) => quadraticWeights(xs, place));
   if (at === undefined || after === undefined || before === undefined) return quadraticWeights(xs, end);
-  const on = (station: "front" | "mid" | "rear") => at[station] + ((after[station] - before[station]) / 2) * (x - end);
+  const on = (station: "front" | "mid" | "rear") =>
+    at[station] + ((after[station] - before[station]) / 2) * (x - end);
   return { front: on("front"), mid: on("mid"), rear: on("rear") };
 }
 

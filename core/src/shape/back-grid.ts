@@ -1,7 +1,7 @@
 import { fitGrid, type Grid } from "../engine/surface.ts";
-import { type BySide, type ByStation, SIDES, type Side, type Station, STATIONS } from "../terms/places.ts";
-import { loftRow, readRow, type Row, type Sides } from "./loft.ts";
+import { type BySide, type ByStation, SIDES, type Side, STATIONS, type Station } from "../terms/places.ts";
 import { loftWeights } from "./along.ts";
+import { loftRow, type Row, readRow, type Sides } from "./loft.ts";
 import type { Midline } from "./midline.ts";
 import { blend } from "./side-form.ts";
 
@@ -28,15 +28,29 @@ export interface BackModes {
 export function backModes(sides: Sides, xs: ByStation<number>, midline: Midline): BackModes {
   const from = Math.min(0, xs.front) - BEFORE_MM;
   const nx = Math.ceil((xs.rear + BEHIND_MM - from) / CELL_X_MM) + 1;
-  const grid: Grid = { x0: from, dx: CELL_X_MM, nx, y0: -HALF_WIDTH_MM, dy: CELL_Y_MM, ny: (2 * HALF_WIDTH_MM) / CELL_Y_MM + 1 };
+  const grid: Grid = {
+    x0: from,
+    dx: CELL_X_MM,
+    nx,
+    y0: -HALF_WIDTH_MM,
+    dy: CELL_Y_MM,
+    ny: (2 * HALF_WIDTH_MM) / CELL_Y_MM + 1,
+  };
   const blank = () => new Float64Array(nx * grid.ny);
   const pair = (): BySide<Float64Array> => ({ near: blank(), off: blank() });
   const trio = () => ({ front: pair(), mid: pair(), rear: pair() });
   const values = { base: blank(), width: trio(), tilt: trio(), hollow: blank() };
   for (let i = 0; i < nx; i++) fillRow(values, grid, i, sides, xs, midline);
   const fit = (one: Float64Array) => fitGrid(one, nx, grid.ny);
-  const fitAll = (one: ByStation<BySide<Float64Array>>) => eachStation((station) => ({ near: fit(one[station].near), off: fit(one[station].off) }));
-  return { grid, base: fit(values.base), width: fitAll(values.width), tilt: fitAll(values.tilt), hollow: fit(values.hollow) };
+  const fitAll = (one: ByStation<BySide<Float64Array>>) =>
+    eachStation((station) => ({ near: fit(one[station].near), off: fit(one[station].off) }));
+  return {
+    grid,
+    base: fit(values.base),
+    width: fitAll(values.width),
+    tilt: fitAll(values.tilt),
+    hollow: fit(values.hollow),
+  };
 }
 
 export function eachStation<T>(make: (station: Station) => T): ByStation<T> {
@@ -45,7 +59,14 @@ export function eachStation<T>(make: (station: Station) => T): ByStation<T> {
 
 type Values = Omit<BackModes, "grid">;
 
-function fillRow(values: Values, grid: Grid, i: number, sides: Sides, xs: ByStation<number>, midline: Midline): void {
+function fillRow(
+  values: Values,
+  grid: Grid,
+  i: number,
+  sides: Sides,
+  xs: ByStation<number>,
+  midline: Midline,
+): void {
   const x = grid.x0 + i * grid.dx;
   const weights = loftWeights(xs, x);
   const half = (grid.ny - 1) / 2;
@@ -65,7 +86,16 @@ function fillRow(values: Values, grid: Grid, i: number, sides: Sides, xs: ByStat
 }
 
 /** At a fixed place a side that moves out by d rises by -slope x d; one that turns moves out and down. */
-function addModes(values: Values, place: number, side: Side, weights: ByStation<number>, { about }: Row, u: number, z: number, slope: number): void {
+function addModes(
+  values: Values,
+  place: number,
+  side: Side,
+  weights: ByStation<number>,
+  { about }: Row,
+  u: number,
+  z: number,
+  slope: number,
+): void {
   const part = blend(u);
   for (const station of STATIONS) {
     values.width[station][side][place] = -weights[station] * part * slope;

@@ -22,10 +22,13 @@ export function buildBack(horse: SurveyedHorse, temper: Temper): Back | Lacking 
   const { front, mid, rear } = formed;
   const lacking = STATIONS.flatMap((station) => lackOf(formed[station]));
   if (horse.profile === undefined) lacking.push("profile");
-  if (isLacking(front) || isLacking(mid) || isLacking(rear) || horse.profile === undefined) return { lacking };
+  if (isLacking(front) || isLacking(mid) || isLacking(rear) || horse.profile === undefined)
+    return { lacking };
   const all = { front, mid, rear };
   const xs = eachStation((station) => all[station].section.xMm);
-  const order = STATIONS.filter((station, i) => i > 0 && xs[station] - xs[STATIONS[i - 1] ?? "front"] < APART_MM);
+  const order = STATIONS.filter(
+    (station, i) => i > 0 && xs[station] - xs[STATIONS[i - 1] ?? "front"] < APART_MM,
+  );
   if (order.length > 0) return { lacking: order.map((station) => `traces.${station}.${temper}.behindFront`) };
   const midline = midlineOf(horse.profile, xs.front, xs.rear);
   if (midline === undefined) return { lacking: ["profile.points"] };
@@ -50,7 +53,8 @@ export function isLacking(built: object): built is Lacking {
   return "lacking" in built;
 }
 
-const lackOf = (formed: FormedSection | Lacking): readonly string[] => (isLacking(formed) ? formed.lacking : []);
+const lackOf = (formed: FormedSection | Lacking): readonly string[] =>
+  isLacking(formed) ? formed.lacking : [];
 
 function formAt(horse: SurveyedHorse, station: Station, temper: Temper): FormedSection | Lacking {
   const path = `traces.${station}.${temper}`;
@@ -67,7 +71,11 @@ function formAt(horse: SurveyedHorse, station: Station, temper: Temper): FormedS
 const temperOf = (trace: Trace): Temper => (trace.temper === "warm" ? "warm" : "cold");
 
 /** Best estimate plus the scaled modes of the deviations: one sum of arrays. */
-function surfaceOf(modes: BackModes, formed: ByStation<FormedSection>, deviations: Deviations): SampleSurface {
+function surfaceOf(
+  modes: BackModes,
+  formed: ByStation<FormedSection>,
+  deviations: Deviations,
+): SampleSurface {
   const used: Float64Array[] = [];
   const weights: number[] = [];
   const add = (mode: Float64Array, weight: number) => {

@@ -1,6 +1,6 @@
 import { cos } from "../engine/number/index.ts";
 import type { SurveyedSaddle } from "../survey/case.ts";
-import { type ByStation, type Side, type Station, STATIONS } from "../terms/places.ts";
+import { type ByStation, type Side, STATIONS, type Station } from "../terms/places.ts";
 import { quadraticWeights, weighted } from "./along.ts";
 import { eachStation } from "./back-grid.ts";
 import type { Doubts } from "./doubt.ts";
@@ -13,11 +13,22 @@ export interface BearingAt {
 }
 
 /** What bears at one station and side, in one draw: always the panel's face, whichever was read. */
-export function bearingAt(saddle: SurveyedSaddle, station: Station, side: Side, doubts: Doubts): (deviations: Deviations) => BearingAt {
+export function bearingAt(
+  saddle: SurveyedSaddle,
+  station: Station,
+  side: Side,
+  doubts: Doubts,
+): (deviations: Deviations) => BearingAt {
   const read = saddle.bearing[station][side];
-  const take = (word: keyof typeof read) => doubts.take(`saddle.bearing.${station}.${side}.${word}`, read[word]);
+  const take = (word: keyof typeof read) =>
+    doubts.take(`saddle.bearing.${station}.${side}.${word}`, read[word]);
   const [inner, middle, outer] = [take("inner"), take("middle"), take("outer")];
-  const [edge, width, angle, under] = [take("innerEdge"), take("width"), take("faceAngle"), take("underStraightEdge")];
+  const [edge, width, angle, under] = [
+    take("innerEdge"),
+    take("width"),
+    take("faceAngle"),
+    take("underStraightEdge"),
+  ];
   return (deviations) => {
     const thickness = { inner: inner(deviations), middle: middle(deviations), outer: outer(deviations) };
     const face: Face = {
@@ -47,7 +58,8 @@ export function halfOf(at: ByStation<BearingAt>, xs: ByStation<number>): Half {
 }
 
 /** Distance from the centre plane of the middle of a face, mm. */
-export const middleOf = ({ innerEdgeMm, widthMm, faceAngleRad }: Face): number => innerEdgeMm + (widthMm / 2) * cos(faceAngleRad);
+export const middleOf = ({ innerEdgeMm, widthMm, faceAngleRad }: Face): number =>
+  innerEdgeMm + (widthMm / 2) * cos(faceAngleRad);
 
 export const inOrder = (xs: ByStation<number>, apartMm: number): boolean =>
   STATIONS.every((station, i) => i === 0 || xs[station] - xs[STATIONS[i - 1] ?? "front"] >= apartMm);

@@ -19,7 +19,8 @@ const UNIT_WORD: { readonly [K in QuantityKind]: string } = {
 /** Id of a reading's own deviation: its path in the case, and its unit. */
 export const ownId = (path: string, kind: QuantityKind): string => `${path}.${UNIT_WORD[kind]}`;
 /** Id of the deviation that all readings of one instrument share. */
-export const sharedId = (instrument: Instrument, kind: QuantityKind): string => `${instrument}.${UNIT_WORD[kind]}`;
+export const sharedId = (instrument: Instrument, kind: QuantityKind): string =>
+  `${instrument}.${UNIT_WORD[kind]}`;
 
 /** Collects the readings a form is made of: each one's own doubt, each instrument's shared doubt once, and what is missing. */
 export class Doubts {
@@ -39,7 +40,12 @@ export class Doubts {
   }
 
   /** A reading in whose place a drawn assumption stands while it is missing. */
-  takeOrAssume(path: string, measured: Measured, unit: "mm" | "rad", assumed: { readonly base: number; readonly lo: number; readonly hi: number }): Drawn {
+  takeOrAssume(
+    path: string,
+    measured: Measured,
+    unit: "mm" | "rad",
+    assumed: { readonly base: number; readonly lo: number; readonly hi: number },
+  ): Drawn {
     if (isRead(measured)) return this.read(path, measured);
     const id = `${path}.assumed.${unit}`;
     this.found.set(id, { id, kind: "range", mean: assumed.base, lo: assumed.lo, hi: assumed.hi });

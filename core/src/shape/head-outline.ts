@@ -19,7 +19,11 @@ export function wantedOutline(wanted: WantedHead, face: "inside" | "outside", th
 /** Outline of a head as it stands, each half by its own angle; its spread is taken as even about the centre plane. */
 export function headOutline(head: Head, face: "inside" | "outside"): Outline {
   const half = (side: "near" | "off") =>
-    halfOutline({ halfSpreadMm: head.spreadMm / 2, halfAngleRad: head.halfAngleRad[side] }, head.depthMm, face === "inside" ? 0 : head.thicknessMm);
+    halfOutline(
+      { halfSpreadMm: head.spreadMm / 2, halfAngleRad: head.halfAngleRad[side] },
+      head.depthMm,
+      face === "inside" ? 0 : head.thicknessMm,
+    );
   return { near: half("near").map(mirror), off: half("off") };
 }
 
@@ -34,7 +38,10 @@ function halfOutline({ halfSpreadMm, halfAngleRad }: WantedHalf, depthMm: number
   const tip: Place = [halfSpreadMm + wallMm / cos(halfAngleRad), -depthMm];
   const armAt = (z: number) => Math.max(0, tip[0] - (z - tip[1]) * slope);
   const startZ = -Math.min(STRAIGHT_BELOW_CROWN_MM, depthMm / 2);
-  const [start, corner]: [Place, Place] = [[armAt(startZ), startZ], [armAt(wallMm), wallMm]];
+  const [start, corner]: [Place, Place] = [
+    [armAt(startZ), startZ],
+    [armAt(wallMm), wallMm],
+  ];
   const round = Array.from({ length: PIECES + 1 }, (_, i): Place => {
     const t = i / PIECES;
     const [a, b, c] = [(1 - t) * (1 - t), 2 * t * (1 - t), t * t];

@@ -18,7 +18,10 @@ export function headOf(saddle: SurveyedSaddle, doubts: Doubts): (deviations: Dev
   if (head.face === "not-said") doubts.lack(path("face"));
   const spread = doubts.take(path("spreadTips"), head.spreadTips);
   const depth = doubts.take(path("depth"), head.depth);
-  const angles = { near: doubts.take(path("halfAngleNear"), head.halfAngleNear), off: doubts.take(path("halfAngleOff"), head.halfAngleOff) };
+  const angles = {
+    near: doubts.take(path("halfAngleNear"), head.halfAngleNear),
+    off: doubts.take(path("halfAngleOff"), head.halfAngleOff),
+  };
   const upper = doubts.takeIfRead(path("spreadUpper"), head.spreadUpper);
   const below = doubts.takeIfRead(path("upperBelowCrown"), head.upperBelowCrown);
   const crown = doubts.takeOrAssume(path("crownRadius"), head.crownRadius, "mm", CROWN_RADIUS_MM);
@@ -28,7 +31,9 @@ export function headOf(saddle: SurveyedSaddle, doubts: Doubts): (deviations: Dev
   return (deviations) => {
     const halfAngleRad = { near: angles.near(deviations), off: angles.off(deviations) };
     const thick = thickness(deviations);
-    const walls = outside ? throughLegMm(thick, halfAngleRad.near) + throughLegMm(thick, halfAngleRad.off) : 0;
+    const walls = outside
+      ? throughLegMm(thick, halfAngleRad.near) + throughLegMm(thick, halfAngleRad.off)
+      : 0;
     return {
       spreadMm: spread(deviations) - walls,
       spreadUpperMm: upper && upper(deviations) - walls,

@@ -1,5 +1,5 @@
 import { type BySide, type ByStation, STATIONS } from "../terms/places.ts";
-import { endsOf, NODES, type SideForm, slopeOf, STEEPEST } from "./side-form.ts";
+import { endsOf, NODES, type SideForm, STEEPEST, slopeOf } from "./side-form.ts";
 
 /** One side of the lofted back at one x: heights and slopes over rising distances from the midline, then straight on. */
 export interface Row {

@@ -1,5 +1,5 @@
-import { jetAt } from "../engine/curve/spline.ts";
 import { type Misses, smoothOver } from "../engine/curve/smooth-over.ts";
+import { jetAt } from "../engine/curve/spline.ts";
 import type { SurveyedHorse } from "../survey/case.ts";
 import { POINT_MM } from "./trace-doubt.ts";
 

@@ -1,5 +1,5 @@
 import type { SampleSurface } from "../engine/surface.ts";
-import type { BySide, ByStation, Station } from "../terms/places.ts";
+import type { BySide, ByStation } from "../terms/places.ts";
 
 /**
  * One uncertain input of the calculation. `sd` belongs to the normal kind, lo and hi to the range kind
@@ -7,7 +7,13 @@ import type { BySide, ByStation, Station } from "../terms/places.ts";
  */
 export type Uncertain =
   | { readonly id: string; readonly kind: "normal"; readonly mean: number; readonly sd: number }
-  | { readonly id: string; readonly kind: "range"; readonly mean: number; readonly lo: number; readonly hi: number };
+  | {
+      readonly id: string;
+      readonly kind: "range";
+      readonly mean: number;
+      readonly lo: number;
+      readonly hi: number;
+    };
 
 /** Values of the uncertain inputs in one draw, as deviations from their means; 0 for an id that is not there. */
 export type Deviations = { readonly [id: string]: number };
@@ -50,7 +56,11 @@ export interface Half {
   readonly faceAngleRad: Along;
   /** Height of the middle of the face in the saddle's own frame, mm. */
   readonly heightMm: Along;
-  readonly thicknessMm: ByStation<{ readonly inner: number; readonly middle: number; readonly outer: number }>;
+  readonly thicknessMm: ByStation<{
+    readonly inner: number;
+    readonly middle: number;
+    readonly outer: number;
+  }>;
 }
 
 export interface Head {
@@ -94,10 +104,4 @@ export interface HeadBelief {
 /** What stands in the way of building a form: the readings that are missing, by path in the case. */
 export interface Lacking {
   readonly lacking: readonly string[];
-}
-
-/** Of the head and the front trace alone; enough for the front section, not for the equilibrium. */
-export interface FrontOnly {
-  readonly section: Section;
-  readonly station: Station;
 }

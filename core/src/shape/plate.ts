@@ -26,7 +26,9 @@ export function buildPlate(plate: Plate, index: number, saddle: SurveyedSaddle):
   const outside = saddle.head.face === "outside";
   if (saddle.head.face === "not-said") doubts.lack("saddle.head.face");
   const spread = doubts.take(path("spreadTips"), plate.spreadTips);
-  const angle = outside ? doubts.take(path("halfAngle"), plate.halfAngle) : doubts.takeIfRead(path("halfAngle"), plate.halfAngle);
+  const angle = outside
+    ? doubts.take(path("halfAngle"), plate.halfAngle)
+    : doubts.takeIfRead(path("halfAngle"), plate.halfAngle);
   const thickness = outside ? doubts.take("saddle.head.thickness", saddle.head.thickness) : undefined;
   if (doubts.lacking.length > 0) return { lacking: doubts.lacking };
   const loose: Uncertain = { id: path("loose.mm"), kind: "normal", mean: 0, sd: LOOSE_MM };
@@ -34,8 +36,12 @@ export function buildPlate(plate: Plate, index: number, saddle: SurveyedSaddle):
   return {
     at: (deviations) => {
       const halfAngleRad = angle?.(deviations);
-      const walls = thickness && halfAngleRad !== undefined ? 2 * throughLegMm(thickness(deviations), halfAngleRad) : 0;
-      return { spreadMm: spread(deviations) - walls + (fitted ? 0 : (deviations[loose.id] ?? 0)), halfAngleRad };
+      const walls =
+        thickness && halfAngleRad !== undefined ? 2 * throughLegMm(thickness(deviations), halfAngleRad) : 0;
+      return {
+        spreadMm: spread(deviations) - walls + (fitted ? 0 : (deviations[loose.id] ?? 0)),
+        halfAngleRad,
+      };
     },
     uncertain: fitted ? doubts.uncertain : [...doubts.uncertain, loose],
   };

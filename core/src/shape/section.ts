@@ -1,10 +1,17 @@
 import type { Trace } from "../survey/case.ts";
 import type { BySide, Side, Station } from "../terms/places.ts";
 import type { Deviations, Section, Uncertain } from "./model.ts";
-import { NODES, sideForm, type SideForm, type SideShift } from "./side-form.ts";
+import { NODES, type SideForm, type SideShift, sideForm } from "./side-form.ts";
 import { faceAngle, halfWidth } from "./side-reading.ts";
 import { meanTrace } from "./trace-curve.ts";
-import { SHARED_TILT, SHARED_WIDTH, type Temper, type TraceIds, traceDoubt, traceIds } from "./trace-doubt.ts";
+import {
+  SHARED_TILT,
+  SHARED_WIDTH,
+  type Temper,
+  type TraceIds,
+  traceDoubt,
+  traceIds,
+} from "./trace-doubt.ts";
 
 /** A section with the nodes of its two sides, for lofting. */
 export interface FormedSection {
@@ -26,7 +33,12 @@ export function shiftOf(ids: TraceIds, side: Side, deviations: Deviations): Side
  * Answers the word for the part that cannot be used: `points` do not cross the midline or end within 40 mm of it,
  * `repeats` were not drawn in the unit of the first.
  */
-export function formSection(traces: readonly Trace[], xMm: number, station: Station, temper: Temper): FormedSection | "points" | "repeats" {
+export function formSection(
+  traces: readonly Trace[],
+  xMm: number,
+  station: Station,
+  temper: Temper,
+): FormedSection | "points" | "repeats" {
   const mean = meanTrace(traces);
   if (typeof mean === "string") return mean;
   const { curve, top, topMm } = mean;
@@ -38,13 +50,21 @@ export function formSection(traces: readonly Trace[], xMm: number, station: Stat
 
 type Widths = Pick<Section, "widthOwnMm" | "widthSharedMm">;
 
-function sectionOf(sides: BySide<SideForm>, ids: TraceIds, xMm: number, widths: Widths, uncertain: readonly Uncertain[]): Section {
+function sectionOf(
+  sides: BySide<SideForm>,
+  ids: TraceIds,
+  xMm: number,
+  widths: Widths,
+  uncertain: readonly Uncertain[],
+): Section {
   return {
     xMm,
     ...widths,
     uncertain,
-    faceAngleRad: (side, fromMm, toMm, deviations) => faceAngle(sides[side], fromMm, toMm, shiftOf(ids, side, deviations)),
-    halfWidthMm: (side, depthMm, deviations) => halfWidth(sides[side], depthMm, shiftOf(ids, side, deviations)),
+    faceAngleRad: (side, fromMm, toMm, deviations) =>
+      faceAngle(sides[side], fromMm, toMm, shiftOf(ids, side, deviations)),
+    halfWidthMm: (side, depthMm, deviations) =>
+      halfWidth(sides[side], depthMm, shiftOf(ids, side, deviations)),
     outline: outlineOf(sides),
   };
 }

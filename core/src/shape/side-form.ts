@@ -35,7 +35,12 @@ export interface SideShift {
 /** From the top's place on the curve to the side's end, heights counted from `topMm`; the off side runs with y, the near side against it. */
 export function sideForm(curve: Curve, from: number, to: number, topMm: number): SideForm {
   const sign = to > from ? 1 : -1;
-  const form = { u: new Float64Array(NODES), z: new Float64Array(NODES), du: new Float64Array(NODES), dz: new Float64Array(NODES) };
+  const form = {
+    u: new Float64Array(NODES),
+    z: new Float64Array(NODES),
+    du: new Float64Array(NODES),
+    dz: new Float64Array(NODES),
+  };
   for (let i = 0; i < NODES; i++) {
     const s = from + ((to - from) * i) / (NODES - 1);
     const [y, dy] = jetAt(curve.y, s);
@@ -50,7 +55,11 @@ export function sideForm(curve: Curve, from: number, to: number, topMm: number):
 }
 
 /** What follows from the nodes: the slope past the end and the place to tilt about. */
-export function endsOf(u: Float64Array, z: Float64Array, lengthMm: number): Pick<SideForm, "lengthMm" | "endSlope" | "about"> {
+export function endsOf(
+  u: Float64Array,
+  z: Float64Array,
+  lengthMm: number,
+): Pick<SideForm, "lengthMm" | "endSlope" | "about"> {
   const last = u.length - 1;
   const back = Math.max(0, last - Math.max(1, Math.round((END_STRETCH_MM / lengthMm) * last)));
   const about = nodeAt(u, TILT_ABOUT_MM);

@@ -8,7 +8,13 @@ const FACE_PLACES = 13;
  * Heights of a side's upper branch at even places from `fromMm` to `toMm`, each handed to `take`. Past the
  * side's end, and from where it becomes too steep or turns back, it goes on straight, down.
  */
-function walkFace(form: SideForm, fromMm: number, toMm: number, shift: SideShift, take: (u: number, z: number) => void): void {
+function walkFace(
+  form: SideForm,
+  fromMm: number,
+  toMm: number,
+  shift: SideShift,
+  take: (u: number, z: number) => void,
+): void {
   let i = 1;
   let [u0, z0] = [shiftedU(form, 0, shift), shiftedZ(form, 0, shift)];
   let [u1, z1] = [shiftedU(form, 1, shift), shiftedZ(form, 1, shift)];

@@ -33,7 +33,13 @@ export function meanTrace(traces: readonly Trace[]): MeanTrace | "points" | "rep
   if (scales.some((scale) => scale > SCALE_APART || scale < 1 / SCALE_APART)) return "repeats";
   const top = topOf(curve);
   if (top === undefined || Math.min(top, curve.length - top) < SHORTEST_SIDE_MM) return "points";
-  return { curve, top, topMm: typedTop(drawings) ?? pointAt(curve, top)[1], repeats: drawings.length, spreadMm: spread };
+  return {
+    curve,
+    top,
+    topMm: typedTop(drawings) ?? pointAt(curve, top)[1],
+    repeats: drawings.length,
+    spreadMm: spread,
+  };
 }
 
 /** From the near side to the off side, whichever way they were typed: the sign of y says which side a point is on. */
@@ -50,7 +56,10 @@ function pointsOf(typed: Trace["points"]): Point[] {
  */
 function typedTop(drawings: readonly Trace["points"][]): number | undefined {
   const tops = drawings.flatMap((points) => {
-    const nearest = points.reduce((best, point) => (Math.abs(point[0]) < Math.abs(best[0]) ? point : best), [Infinity, 0]);
+    const nearest = points.reduce(
+      (best, point) => (Math.abs(point[0]) < Math.abs(best[0]) ? point : best),
+      [Infinity, 0],
+    );
     return Math.abs(nearest[0]) <= AT_MIDLINE_MM ? [nearest[1]] : [];
   });
   return tops.length > 0 ? tops.reduce((sum, one) => sum + one, 0) / tops.length : undefined;

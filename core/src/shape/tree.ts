@@ -21,23 +21,49 @@ export function buildTree(saddle: SurveyedSaddle): TreeBelief | Lacking {
   const { bearing } = saddle;
   if (bearing.face === "not-said") doubts.lack("saddle.bearing.face");
   const head = headOf(saddle, doubts);
-  const faces = eachStation((station) => ({ near: bearingAt(saddle, station, "near", doubts), off: bearingAt(saddle, station, "off", doubts) }));
+  const faces = eachStation((station) => ({
+    near: bearingAt(saddle, station, "near", doubts),
+    off: bearingAt(saddle, station, "off", doubts),
+  }));
   const end = doubts.take("saddle.bearing.panelEnd", bearing.panelEnd);
   const deepest = doubts.take("saddle.bearing.deepestSeat", bearing.deepestSeat);
-  const straps = { near: doubts.take("saddle.bearing.strapNear", bearing.strapNear), off: doubts.take("saddle.bearing.strapOff", bearing.strapOff) };
-  const channels = eachStation((station) => doubts.takeIfRead(`saddle.bearing.${station}.channel`, bearing[station].channel));
+  const straps = {
+    near: doubts.take("saddle.bearing.strapNear", bearing.strapNear),
+    off: doubts.take("saddle.bearing.strapOff", bearing.strapOff),
+  };
+  const channels = eachStation((station) =>
+    doubts.takeIfRead(`saddle.bearing.${station}.channel`, bearing[station].channel),
+  );
   const stations = stationReaders(saddle, doubts, deepest, end);
   if (doubts.lacking.length > 0) return { lacking: doubts.lacking };
-  if (!inOrder(eachStation((station) => stations[station]({})), APART_MM)) return { lacking: ["saddle.bearing.mid.behindFront", "saddle.bearing.rear.behindFront"] };
+  if (
+    !inOrder(
+      eachStation((station) => stations[station]({})),
+      APART_MM,
+    )
+  )
+    return { lacking: ["saddle.bearing.mid.behindFront", "saddle.bearing.rear.behindFront"] };
   const at = (deviations: Deviations): Tree => {
     const xs = eachStation((station) => stations[station](deviations));
-    const here = eachStation((station) => ({ near: faces[station].near(deviations), off: faces[station].off(deviations) }));
+    const here = eachStation((station) => ({
+      near: faces[station].near(deviations),
+      off: faces[station].off(deviations),
+    }));
     const headHere = head(deviations);
     const tipHeightMm = tipHeight(headHere, here.front);
     return {
       lengthMm: end(deviations),
       stationsMm: xs,
-      halves: { near: halfOf(eachStation((station) => here[station].near), xs), off: halfOf(eachStation((station) => here[station].off), xs) },
+      halves: {
+        near: halfOf(
+          eachStation((station) => here[station].near),
+          xs,
+        ),
+        off: halfOf(
+          eachStation((station) => here[station].off),
+          xs,
+        ),
+      },
       head: headHere,
       crownHeightMm: tipHeightMm + headHere.depthMm,
       tipHeightMm,
@@ -50,8 +76,15 @@ export function buildTree(saddle: SurveyedSaddle): TreeBelief | Lacking {
 }
 
 /** Where each station was read; else where its name says it is: at the points, at the deepest seat, 40 mm before the panel's end. */
-function stationReaders({ bearing }: SurveyedSaddle, doubts: Doubts, deepest: Drawn, end: Drawn): ByStation<Drawn> {
-  const read = eachStation((station) => doubts.takeIfRead(`saddle.bearing.${station}.behindFront`, bearing[station].behindFront));
+function stationReaders(
+  { bearing }: SurveyedSaddle,
+  doubts: Doubts,
+  deepest: Drawn,
+  end: Drawn,
+): ByStation<Drawn> {
+  const read = eachStation((station) =>
+    doubts.takeIfRead(`saddle.bearing.${station}.behindFront`, bearing[station].behindFront),
+  );
   return {
     front: read.front ?? (() => 0),
     mid: read.mid ?? deepest,

@@ -30,7 +30,7 @@ export interface WantedHead extends WantedHalf {
 
 /** The straight part of a point begins about this far below the crown, mm (common practice, no source). */
 export const STRAIGHT_BELOW_CROWN_MM = 35;
-/** Nothing of a point bears nearer to the top of the back than this, mm (assumption). */
+/** Nearer to the top of the back than this it is round, and no point bears, mm (assumption 15 to 25); a shallow head takes half of it. */
 const TOP_FREE_MM = 20;
 /** The face must be seen over at least this much depth, mm (assumption). */
 const FACE_LEAST_MM = 15;
@@ -45,14 +45,16 @@ const ROUNDS = 3;
 export function wantedHead(section: Section, wish: Wish, deviations: Deviations): WantedHead | Lacking {
   const near = wantedHalf(section, "near", wish, deviations);
   const off = wantedHalf(section, "off", wish, deviations);
-  if (typeof near === "string" || typeof off === "string") return { lacking: [typeof near === "string" ? near : String(off)] };
+  if (typeof near === "string" || typeof off === "string")
+    return { lacking: [typeof near === "string" ? near : String(off)] };
   const larger = near.halfSpreadMm > off.halfSpreadMm ? "near" : "off";
   const half = larger === "near" ? near : off;
   return { ...half, spreadMm: 2 * half.halfSpreadMm, depthMm: wish.depthMm, larger, sides: { near, off } };
 }
 
 /** Outside the tips, mm, of a head whose points are this thick. */
-export const outsideSpreadMm = (head: WantedHead, thicknessMm: number): number => head.spreadMm + (2 * thicknessMm) / cos(head.halfAngleRad);
+export const outsideSpreadMm = (head: WantedHead, thicknessMm: number): number =>
+  head.spreadMm + (2 * thicknessMm) / cos(head.halfAngleRad);
 
 function wantedHalf(section: Section, side: Side, wish: Wish, deviations: Deviations): WantedHalf | string {
   const tipBelowTopMm = wish.depthMm - wish.clearanceMm;
@@ -60,9 +62,9 @@ function wantedHalf(section: Section, side: Side, wish: Wish, deviations: Deviat
   let lowered = 0;
   let half: WantedHalf | undefined;
   for (let round = 0; round < ROUNDS; round++) {
-    const from = Math.max(TOP_FREE_MM, tipBelowTopMm + lowered - coveredMm);
     const to = tipBelowTopMm + lowered;
-    if (to - from < FACE_LEAST_MM) return "saddle.head.depth";
+    const from = Math.min(Math.max(TOP_FREE_MM, to - coveredMm), to - FACE_LEAST_MM);
+    if (from < TOP_FREE_MM / 2) return "saddle.head.depth";
     const line = lineThrough(section, side, from, to, deviations);
     if (line === undefined) return "traces.front.points";
     const halfAngleRad = atan(line.widening);

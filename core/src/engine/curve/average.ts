@@ -1,7 +1,7 @@
 import { closest } from "./closest.ts";
 import { type Curve, resample } from "./curve.ts";
 import { at, type Point } from "./point.ts";
-import { move, type Motion, rigidFit } from "./rigid.ts";
+import { type Motion, move, rigidFit } from "./rigid.ts";
 import { smoothCurve } from "./smooth-curve.ts";
 
 /** Places at which repeats are laid over each other. */
@@ -26,13 +26,18 @@ export function averageCurves(curves: readonly [Curve, ...Curve[]]): Average {
   if (others.length === 0) return { curve: first, spread: 0, scales: [] };
   const base = resample(first, PLACES);
   const laid = others.map((other) => layOver(base, other));
-  const sums = base.map((point, i) => [point, ...laid.map(({ matched }) => matched[i])].filter((one) => one !== undefined));
+  const sums = base.map((point, i) =>
+    [point, ...laid.map(({ matched }) => matched[i])].filter((one) => one !== undefined),
+  );
   const mean = sums.map(meanOf);
   const back = meanMotion(laid.map(({ back: one }) => one));
   const squares = sums.flatMap((row, i) => row.map((point) => squareFar(point, at(mean, i))));
   const freedom = sums.reduce((sum, row) => sum + row.length - 1, 0);
   return {
-    curve: smoothCurve(mean.map((point) => move(back, point)), 0),
+    curve: smoothCurve(
+      mean.map((point) => move(back, point)),
+      0,
+    ),
     spread: Math.sqrt(squares.reduce((sum, one) => sum + one, 0) / Math.max(1, freedom)),
     scales: laid.map(({ scale }) => scale),
   };
@@ -57,7 +62,10 @@ function layOver(base: readonly Point[], other: Curve): Laid {
       return foot.atEnd && foot.distance > 1e-9 ? [] : [[foot.point, point] as const];
     });
     if (pairs.length < PLACES / 4) break;
-    fit = rigidFit(pairs.map(([from]) => from), pairs.map(([, to]) => to));
+    fit = rigidFit(
+      pairs.map(([from]) => from),
+      pairs.map(([, to]) => to),
+    );
   }
   const back = undo(fit);
   const matched = base.map((point) => {
@@ -82,7 +90,11 @@ function meanMotion(motions: readonly Motion[]): Motion {
 }
 
 function meanOf(row: readonly Point[]): Point {
-  return [row.reduce((sum, one) => sum + one[0], 0) / row.length, row.reduce((sum, one) => sum + one[1], 0) / row.length];
+  return [
+    row.reduce((sum, one) => sum + one[0], 0) / row.length,
+    row.reduce((sum, one) => sum + one[1], 0) / row.length,
+  ];
 }
 
-const squareFar = (a: Point, b: Point): number => (a[0] - b[0]) * (a[0] - b[0]) + (a[1] - b[1]) * (a[1] - b[1]);
+const squareFar = (a: Point, b: Point): number =>
+  (a[0] - b[0]) * (a[0] - b[0]) + (a[1] - b[1]) * (a[1] - b[1]);

@@ -11,7 +11,10 @@ export function crossings(curve: Curve, of: "y" | "z", level: number): number[] 
   // Half a piece at a time: a cubic piece may cross twice between two of its knots.
   for (let i = 0; i < knots.length - 1; i++) {
     const middle = (knots[i]! + knots[i + 1]!) / 2;
-    for (const [lo, hi] of [[knots[i]!, middle], [middle, knots[i + 1]!]] as const) {
+    for (const [lo, hi] of [
+      [knots[i]!, middle],
+      [middle, knots[i + 1]!],
+    ] as const) {
       const s = crossingIn(spline, level, lo, hi);
       if (s !== undefined) found.push(s);
     }

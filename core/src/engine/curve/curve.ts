@@ -1,5 +1,5 @@
-import { jetAt, type Jet, type Spline } from "./spline.ts";
 import type { Point } from "./point.ts";
+import { type Jet, jetAt, type Spline } from "./spline.ts";
 
 /**
  * A plane curve, each coordinate a cubic spline of the length along it, so that it may double back.

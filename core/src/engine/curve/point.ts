@@ -1,7 +1,8 @@
 /** A point of a plane; lengths in the caller's unit (mm in this program). */
 export type Point = readonly [number, number];
 
-export const distance = (a: Point, b: Point): number => Math.sqrt((a[0] - b[0]) * (a[0] - b[0]) + (a[1] - b[1]) * (a[1] - b[1]));
+export const distance = (a: Point, b: Point): number =>
+  Math.sqrt((a[0] - b[0]) * (a[0] - b[0]) + (a[1] - b[1]) * (a[1] - b[1]));
 
 /** Point i of a list that the caller knows to hold it. */
 export function at(points: readonly Point[], i: number): Point {

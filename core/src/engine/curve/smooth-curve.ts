@@ -16,10 +16,17 @@ export function smoothCurve(points: readonly Point[], sd: number): Curve {
   return { y, z, length: y.knots[y.knots.length - 1]! };
 }
 
-function splines(knots: Float64Array, columns: readonly Float64Array[], sd: number): readonly [Spline, Spline] {
+function splines(
+  knots: Float64Array,
+  columns: readonly Float64Array[],
+  sd: number,
+): readonly [Spline, Spline] {
   const [y, z] = smoothOver(knots, columns, sd, missesAcross);
   if (y === undefined || z === undefined) throw new RangeError("a plane curve has two coordinates");
-  return [{ knots, ...y }, { knots, ...z }];
+  return [
+    { knots, ...y },
+    { knots, ...z },
+  ];
 }
 
 /** Only the part of each miss that lies across the smooth curve; its direction is that of the chord about the point. */

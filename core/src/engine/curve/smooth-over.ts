@@ -17,7 +17,12 @@ export type Misses = (fits: readonly Smoothed[], columns: readonly Float64Array[
  * at or below sd^2 (discrepancy principle, Morozov 1966), and never more than takes a tenth off a wave
  * of 45 mm: points that are better than stated are not flattened. sd = 0 interpolates.
  */
-export function smoothOver(knots: Float64Array, columns: readonly Float64Array[], sd: number, misses: Misses): Smoothed[] {
+export function smoothOver(
+  knots: Float64Array,
+  columns: readonly Float64Array[],
+  sd: number,
+  misses: Misses,
+): Smoothed[] {
   const fit = (strength: number): Smoothed[] => {
     const system = smoothingSystem(knots, strength);
     return columns.map((column) => smoothValues(system, column));
