@@ -53,21 +53,22 @@ function difference(before: number | undefined, after: number | undefined): numb
  */
 export function carried(today: readonly MeasuredLimit[], moved: Moved, doubt: Moved): readonly MeasuredLimit[] {
   return today.flatMap((limit) => {
-    const pick = shiftOf(limit);
-    if (pick === undefined) return [];
-    const shift = pick(moved);
-    if (shift === undefined || limit.value === undefined) {
-      return [{ ...limit, value: undefined, u: undefined, missing: limit.value === undefined ? limit.missing : ["the whole fit"] }];
-    }
-    const own = limit.u ?? 0;
-    const drawn = pick(doubt) ?? 0;
-    return [{ ...limit, value: limit.value + shift, u: Math.sqrt(own * own + drawn * drawn) }];
+    const shift = shiftOf(limit);
+    return shift === undefined ? [] : [carry(limit, shift(moved), shift(doubt))];
   });
 }
 
-type Pick = (moved: Moved) => number | undefined;
+function carry(limit: MeasuredLimit, shift: number | undefined, doubt: number | undefined): MeasuredLimit {
+  if (limit.value === undefined) return limit;
+  if (shift === undefined) return { ...limit, value: undefined, u: undefined, missing: [] };
+  const own = limit.u ?? 0;
+  const drawn = doubt ?? 0;
+  return { ...limit, value: limit.value + shift, u: Math.sqrt(own * own + drawn * drawn) };
+}
 
-function shiftOf({ rule, at, station }: MeasuredLimit): Pick | undefined {
+type Shift = (moved: Moved) => number | undefined;
+
+function shiftOf({ rule, at, station }: MeasuredLimit): Shift | undefined {
   switch (rule) {
     case "clearance-girthed":
     case "clearance-rider-up":

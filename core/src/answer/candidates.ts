@@ -1,0 +1,93 @@
+import { MESHES, type Mesh } from "../fit/panel-cells.ts";
+import type { Candidate, MeasuredLimit } from "../judge/input.ts";
+import { measureLimits } from "../judge/measure.ts";
+import type { Setting } from "../reach/setting.ts";
+import type { HeadMove } from "../reach/turn.ts";
+import type { Survey } from "../survey/case.ts";
+import { type DrawTable, doubtOf, movedDoubt, TRIAL_MM } from "./draws.ts";
+import { feelersAfter } from "./feelers.ts";
+import { asLimit, type Figure, figuresOf, horseSides } from "./figures.ts";
+import { carried, type Moved, movedBy } from "./follows.ts";
+import type { Ready } from "./ready.ts";
+import { type Whole, wholeAt } from "./whole.ts";
+
+/** One horse under all settings. `wholes` go with the settings, in their order. */
+export interface Tried {
+  readonly ready: Ready;
+  readonly wholes: readonly (Whole | undefined)[];
+}
+
+export const moveOf = (setting: Setting): HeadMove => ({ changeMm: setting.changeMm, halfTurnRad: setting.halfTurnRad });
+
+/** All settings, each from the pose of its neighbour, from today outward both ways; the wholes come in the order given. */
+export function tryAll(ready: Ready, settings: readonly Setting[], mesh: Mesh): Tried {
+  const found = new Map<Setting, Whole | undefined>();
+  const wider = settings.filter((one) => one.changeMm >= 0).sort((a, b) => a.changeMm - b.changeMm);
+  const narrower = settings.filter((one) => one.changeMm < 0).sort((a, b) => b.changeMm - a.changeMm);
+  for (const outward of [wider, narrower]) {
+    let start = ready.today?.pose;
+    for (const setting of outward) {
+      const whole = wholeAt(ready.forms, moveOf(setting), { deviations: {}, mesh, start });
+      start = whole?.pose ?? start;
+      found.set(setting, whole);
+    }
+  }
+  return { ready, wholes: settings.map((setting) => found.get(setting)) };
+}
+
+/** Limits that are computed as they stand today, as sure as the draws make them. */
+export function computedToday({ forms, today }: Ready, table: DrawTable): readonly MeasuredLimit[] {
+  if (today === undefined) return [];
+  return [
+    ...figuresOf(today).map((figure) => asLimit(figure, doubtOf(table, `today ${figure.key}`))),
+    ...horseSides(forms, {}).map((figure) => asLimit(figure, doubtOf(table, figure.key))),
+  ];
+}
+
+/** How sure the computed limits after a setting are. */
+export interface AfterDoubts {
+  figure(figure: Figure): number | undefined;
+  readonly moved: Moved;
+}
+
+/** From the first look: a figure is as sure as it is today, and what follows grows with the change. */
+function firstDoubts(first: DrawTable, changeMm: number): AfterDoubts {
+  return {
+    figure: (figure) => doubtOf(first, `today ${figure.key}`),
+    moved: movedDoubt(first, Math.abs(changeMm) / TRIAL_MM),
+  };
+}
+
+/** From the draws at the setting itself. */
+export function drawnDoubts(table: DrawTable): AfterDoubts {
+  return { figure: (figure) => doubtOf(table, `after ${figure.key}`), moved: movedDoubt(table, 1) };
+}
+
+/** All limits of one horse after a setting: the computed ones, and the readings carried over. */
+export function limitsAfter(survey: Survey, ready: Ready, changeMm: number, after: Whole | undefined, doubts: AfterDoubts): readonly MeasuredLimit[] {
+  const { today, horseIndex } = ready;
+  const horse = survey.horses[horseIndex];
+  if (today === undefined || after === undefined || horse === undefined) return [];
+  const readings = measureLimits(survey, horseIndex);
+  return [
+    ...figuresOf(after).map((figure) => asLimit(figure, doubts.figure(figure))),
+    ...carried(readings, movedBy(today, after), doubts.moved),
+    ...feelersAfter(horse, today.head, changeMm, readings),
+  ];
+}
+
+/** Every setting with the whole it makes for this horse, and for the others that wear the saddle. */
+export function candidatesOf(survey: Survey, settings: readonly Setting[], own: Tried, others: readonly Tried[]): readonly Candidate[] {
+  const after = ({ ready, wholes }: Tried, setting: Setting, i: number) =>
+    limitsAfter(survey, ready, setting.changeMm, wholes[i], firstDoubts(ready.first, setting.changeMm));
+  return settings.map((setting, i) => ({
+    setting,
+    after: after(own, setting, i),
+    others: others
+      .filter(({ ready }) => ready.today !== undefined)
+      .map((other) => ({ horseIndex: other.ready.horseIndex, after: after(other, setting, i) })),
+  }));
+}
+
+/** Mesh for the other horses of a saddle, and for looking at what another reading would change. */
+export const COARSE = MESHES.draw;

@@ -1,0 +1,106 @@
+import type { Fit } from "../fit/fit.ts";
+import type { JudgedCase } from "../judge/judge-case.ts";
+import type { Answers } from "../judge/judgement.ts";
+import type { Setting } from "../reach/setting.ts";
+import type { WantedHead } from "../shape/wanted-head.ts";
+import { DRAWS, type DrawTable, doubtOf, restingPart } from "./draws.ts";
+import { type Moved, movedBy } from "./follows.ts";
+import { ENGINE, hashOf } from "./identity.ts";
+import type { Road } from "./road.ts";
+import { doubtsOf, type Settled } from "./settle.ts";
+import type { Whole } from "./whole.ts";
+
+/** How far the draws behind an answer have come. */
+export interface DrawnSoFar {
+  readonly count: number;
+  readonly of: number;
+  readonly done: boolean;
+  /** Part of the draws in which the saddle came to rest, today and at the chosen setting; undefined where none was tried. */
+  readonly resting: { readonly today: number | undefined; readonly after: number | undefined };
+}
+
+/** What the chosen setting changes against today, with the doubt of each difference. */
+export interface Follows {
+  readonly moved: Moved;
+  readonly doubt: Moved;
+}
+
+/** The wanted head of this horse, for its larger side, with the doubt of its spread against the head's. */
+export interface Wanted {
+  readonly head: WantedHead;
+  readonly temper: "cold" | "warm";
+  readonly spreadUMm: number | undefined;
+}
+
+/** Everything that is answered for one horse under one saddle. `horse` and `saddle` are their names. */
+export interface Answer {
+  readonly horse: string;
+  readonly saddle: string;
+  readonly horseIndex: number;
+  readonly engine: string;
+  /** SHA-256 over the canonical JSON of the survey. */
+  readonly inputHash: string;
+  readonly seed: number;
+  readonly answers: Answers;
+  /** Best estimate as found; undefined on a horse flag, or where not even the head was read. */
+  readonly today: Fit | undefined;
+  readonly chosen: Fit | undefined;
+  readonly follows: Follows | undefined;
+  readonly wanted: Wanted | undefined;
+  readonly settings: readonly Setting[];
+  readonly lacking: readonly string[];
+  readonly draws: DrawnSoFar;
+}
+
+export interface Parts {
+  readonly road: Road;
+  readonly seed: number;
+  readonly judged: JudgedCase;
+  readonly settled: Settled | undefined;
+  readonly table: DrawTable;
+}
+
+export function assembled({ road, seed, judged, settled, table }: Parts): Answer {
+  const { survey, horseIndex } = road;
+  return {
+    horse: survey.horses[horseIndex]?.name ?? "",
+    saddle: survey.saddle.name,
+    horseIndex,
+    engine: ENGINE,
+    inputHash: hashOf(survey),
+    seed,
+    answers: judged.answers,
+    today: settled && fitOf(settled.today, 0),
+    chosen: settled?.after && fitOf(settled.after, settled.setting?.changeMm ?? 0),
+    follows: followsOf(settled, table),
+    wanted: settled && wantedOf(settled.today, table),
+    settings: road.settings,
+    lacking: road.lacking,
+    draws: drawnSoFar(settled, table),
+  };
+}
+
+function fitOf({ sections, rest }: Whole, changeMm: number): Fit {
+  return { changeMm, sections: sections.cold.length > 0 ? sections.cold : sections.warm, rest };
+}
+
+function followsOf(settled: Settled | undefined, table: DrawTable): Follows | undefined {
+  if (settled?.after === undefined) return undefined;
+  return { moved: movedBy(settled.today, settled.after), doubt: doubtsOf(settled, table).moved };
+}
+
+/** The head for the warm, wide back where it was traced: the head is set so that it still serves there. */
+function wantedOf({ wanted }: Whole, table: DrawTable): Wanted | undefined {
+  const temper = wanted.warm === undefined ? "cold" : "warm";
+  const head = wanted[temper];
+  return head && { head, temper, spreadUMm: doubtOf(table, `today spread-wanted computed, ${temper}`) };
+}
+
+function drawnSoFar(settled: Settled | undefined, table: DrawTable): DrawnSoFar {
+  return {
+    count: table.to,
+    of: settled === undefined ? 0 : DRAWS,
+    done: settled === undefined || table.to === DRAWS,
+    resting: { today: restingPart(table, "today"), after: restingPart(table, "after") },
+  };
+}

@@ -1,0 +1,85 @@
+import { MESHES } from "../fit/panel-cells.ts";
+import type { MeasuredLimit } from "../judge/input.ts";
+import { judgeCase, type JudgedCase } from "../judge/judge-case.ts";
+import type { Setting } from "../reach/setting.ts";
+import type { HeadMove } from "../reach/turn.ts";
+import { type AfterDoubts, drawnDoubts, limitsAfter, moveOf } from "./candidates.ts";
+import { type DrawTable, drawRange } from "./draws.ts";
+import { type Moved, movedBy } from "./follows.ts";
+import type { Ready } from "./ready.ts";
+import { type Road, toJudge } from "./road.ts";
+import { type Whole, wholeAt } from "./whole.ts";
+
+/** Today's and the chosen setting worked out finely at the means, and what drawing them needs. */
+export interface Settled {
+  readonly ready: Ready;
+  readonly setting: Setting | undefined;
+  readonly today: Whole;
+  readonly after: Whole | undefined;
+  /** Fine less coarse mesh at the means: added to the doubt of what follows. */
+  readonly meshDoubt: Moved | undefined;
+}
+
+const AS_FOUND: HeadMove = { changeMm: 0, halfTurnRad: undefined };
+
+/** Undefined where there is nothing to settle: a flag, or no head read. */
+export function settledAt(road: Road, setting: Setting | undefined): Settled | undefined {
+  const ready = road.own?.ready;
+  const at = (move: HeadMove, mesh: keyof typeof MESHES) =>
+    ready && wholeAt(ready.forms, move, { deviations: {}, mesh: MESHES[mesh], start: ready.today?.pose });
+  const today = at(AS_FOUND, "fine");
+  if (ready === undefined || today === undefined) return undefined;
+  const moved = setting?.changeMm === 0 ? undefined : setting;
+  const after = moved && at(moveOf(moved), "fine");
+  const coarse = { today: at(AS_FOUND, "draw"), after: moved && at(moveOf(moved), "draw") };
+  const meshDoubt = after && coarse.today && coarse.after && apart(movedBy(today, after), movedBy(coarse.today, coarse.after));
+  return { ready, setting: moved, today, after, meshDoubt };
+}
+
+/** Draws from..to-1 at today's and the chosen setting. */
+export function drawAt({ ready, setting, today, after }: Settled, seed: number, from: number, to: number): DrawTable {
+  return drawRange(ready.forms, setting && moveOf(setting), seed, from, to, { today: today.pose, after: after?.pose });
+}
+
+/** Judged again, with today's and the chosen setting's limits as sure as the draws make them. */
+export function judgedWith(road: Road, settled: Settled, table: DrawTable): JudgedCase {
+  const input = toJudge(road, table);
+  const { setting } = settled;
+  if (setting === undefined) return judgeCase(input);
+  const after = drawnLimits(road, settled, table);
+  return judgeCase({
+    ...input,
+    candidates: input.candidates.map((one) => (one.setting.id === setting.id ? { ...one, after } : one)),
+  });
+}
+
+function drawnLimits(road: Road, settled: Settled, table: DrawTable): readonly MeasuredLimit[] {
+  const { ready, setting, today, after } = settled;
+  return limitsAfter(road.survey, { ...ready, today }, setting?.changeMm ?? 0, after, doubtsOf(settled, table));
+}
+
+/** Doubts at the chosen setting: what was drawn, and what the coarser mesh of the draws may hide. */
+export function doubtsOf({ meshDoubt }: Settled, table: DrawTable): AfterDoubts {
+  const drawn = drawnDoubts(table);
+  return { ...drawn, moved: meshDoubt === undefined ? drawn.moved : plus(drawn.moved, meshDoubt) };
+}
+
+const apart = (a: Moved, b: Moved): Moved => eachOf(a, b, (one, other) => Math.abs(one - other));
+const plus = (a: Moved, b: Moved): Moved => eachOf(a, b, (one, other) => one + other);
+
+function eachOf(a: Moved, b: Moved, of: (one: number, other: number) => number): Moved {
+  const both = (one: number | undefined, other: number | undefined) => (one === undefined || other === undefined ? undefined : of(one, other));
+  return {
+    clearanceMm: both(a.clearanceMm, b.clearanceMm),
+    besideMm: both(a.besideMm, b.besideMm),
+    seatDeg: both(a.seatDeg, b.seatDeg),
+    channelMm: {
+      front: both(a.channelMm.front, b.channelMm.front),
+      mid: both(a.channelMm.mid, b.channelMm.mid),
+      rear: both(a.channelMm.rear, b.channelMm.rear),
+    },
+    spreadMm: of(a.spreadMm, b.spreadMm),
+    frontRiseMm: both(a.frontRiseMm, b.frontRiseMm),
+    rearRiseMm: both(a.rearRiseMm, b.rearRiseMm),
+  };
+}
