@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readingAt, withReading } from "../../core/src/survey/get.ts";
-import { INSTRUMENT_RECORDS, spreadOf } from "../../core/src/survey/instrument-records.ts";
+import { doubtOf, INSTRUMENT_RECORDS } from "../../core/src/survey/instrument-records.ts";
 import { readCase } from "../../core/src/survey/read-case.ts";
 import { isRead, type Measured, type Reading } from "../../core/src/survey/reading.ts";
 import { meanOf, ownOfMean } from "../../core/src/survey/repeats.ts";
@@ -120,15 +120,15 @@ describe("the table of instruments", () => {
   });
 
   it("holds the assumed figures: a flexible curve 3 mm and 2 degrees in all, half of the variance shared", () => {
-    const [length, angle] = [spreadOf("flexible-curve", "length"), spreadOf("flexible-curve", "angle")];
+    const [length, angle] = [doubtOf("flexible-curve", "length"), doubtOf("flexible-curve", "angle")];
     expect(Math.sqrt((length?.own ?? 0) ** 2 + (length?.shared ?? 0) ** 2)).toBeCloseTo(3, 12);
     expect(length?.own).toBe(length?.shared);
     expect(Math.sqrt((angle?.own ?? 0) ** 2 + (angle?.shared ?? 0) ** 2)).toBeCloseTo(
       (2 * Math.PI) / 180,
       12,
     );
-    expect(spreadOf("template", "length")).toEqual({ own: 1, shared: 0 });
-    expect(spreadOf("ruler", "angle")).toBeUndefined();
+    expect(doubtOf("template", "length")).toEqual({ own: 1, shared: 0 });
+    expect(doubtOf("ruler", "angle")).toBeUndefined();
   });
 });
 

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { horseSchema } from "./horse.ts";
-import { plateSchema, saddleSchema } from "./saddle.ts";
+import { saddleSchema } from "./saddle.ts";
+import { plateSchema } from "./saddle-plates.ts";
 import { practiceSchema, riderSchema, visitSchema, workerSchema } from "./visit.ts";
 
 export const CASE_FORMAT = "treewright-case";

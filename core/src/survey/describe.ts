@@ -92,7 +92,7 @@ All figures are assumptions or common practice without a source; type your own a
 
 function instrumentRow({ instrument, reads, says, provenance }: InstrumentRecord): string {
   const kinds = Object.entries(reads).map(
-    ([kind, spread]) => `${kind} ${rounded(spread.own)} and ${rounded(spread.shared)}`,
+    ([kind, doubt]) => `${kind} ${rounded(doubt.own)} and ${rounded(doubt.shared)}`,
   );
   return `| ${instrument} | ${kinds.join("; ")} | ${provenance}: ${says} |`;
 }

@@ -2,7 +2,7 @@ import { type QuantityKind, usualUnit } from "../engine/quantity/index.ts";
 import type { Instrument } from "../terms/instruments.ts";
 
 /** Standard uncertainty of one reading: its own part, and the part all readings of that instrument share. */
-export interface Spread {
+export interface Doubt {
   readonly own: number;
   readonly shared: number;
 }
@@ -10,7 +10,7 @@ export interface Spread {
 /** What an instrument can read and how well, in the usual unit of each kind (mm, degrees, kg, count, min, years, weeks). */
 export interface InstrumentRecord {
   readonly instrument: Instrument;
-  readonly reads: { readonly [K in QuantityKind]?: Spread };
+  readonly reads: { readonly [K in QuantityKind]?: Doubt };
   readonly provenance: "assumption" | "common practice, no source";
   readonly says: string;
 }
@@ -102,10 +102,10 @@ export const INSTRUMENT_RECORDS: readonly InstrumentRecord[] = [
 ];
 
 /** A calliper on a bare tree. Common practice, no source: 0.5 mm; shared 0.2 is an assumption. */
-export const CALLIPER_ON_BARE_TREE: Spread = { own: 0.5, shared: 0.2 };
+export const CALLIPER_ON_BARE_TREE: Doubt = { own: 0.5, shared: 0.2 };
 
 /** Own and shared part in the kept unit (mm, rad, kg ...), or undefined where the instrument does not read that kind. */
-export function spreadOf(instrument: Instrument, kind: QuantityKind): Spread | undefined {
+export function doubtOf(instrument: Instrument, kind: QuantityKind): Doubt | undefined {
   const usual = INSTRUMENT_RECORDS.find((record) => record.instrument === instrument)?.reads[kind];
   const { times } = usualUnit(kind);
   return usual && { own: usual.own * times, shared: usual.shared * times };

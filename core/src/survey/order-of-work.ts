@@ -15,6 +15,7 @@ export const ORDER_OF_WORK: readonly Section[] = [
       "horses[].name",
       "horses[].about",
       "horses[].age",
+      "horses[].mass",
       "saddle.name",
       "saddle.maker",
       "saddle.model",

@@ -1,7 +1,8 @@
-import { z } from "zod";
+import type { z } from "zod";
 import { type QuantityKind, usualUnit } from "../engine/quantity/index.ts";
 import type { Instrument } from "../terms/instruments.ts";
 import { caseSchema } from "./case.ts";
+import { type Bare, bare, bounds, sizeOf } from "./schema-bare.ts";
 
 export type FieldKind =
   | "measured"
@@ -35,47 +36,6 @@ export interface FieldRecord {
   readonly keys?: readonly string[];
   /** The schema of this place alone. */
   readonly schema: z.core.$ZodType;
-}
-
-type Bare = {
-  schema: z.core.$ZodTypes;
-  about: string;
-  optional: boolean;
-  otherwise: string;
-  meta: Record<string, unknown>;
-};
-
-/** Takes wrappers (default, optional, transform) off, keeping what they say. */
-function bare(wrapped: z.core.$ZodType): Bare {
-  const found: Bare = {
-    schema: wrapped as z.core.$ZodTypes,
-    about: "",
-    optional: false,
-    otherwise: "",
-    meta: {},
-  };
-  for (let more = true; more; ) {
-    const meta = z.globalRegistry.get(found.schema) ?? {};
-    found.meta = { ...meta, ...found.meta };
-    if (found.about === "" && typeof meta.description === "string") found.about = meta.description;
-    const inner = within(found);
-    more = inner !== undefined;
-    if (inner) found.schema = inner as z.core.$ZodTypes;
-  }
-  return found;
-}
-
-function within(found: Bare): z.core.$ZodType | undefined {
-  const def = found.schema._zod.def;
-  if (def.type === "pipe") return def.in;
-  if (def.type === "optional") found.optional = true;
-  if (def.type === "default" || def.type === "prefault") {
-    found.optional = true;
-    found.otherwise = typeof def.defaultValue === "object" ? "" : String(def.defaultValue);
-  }
-  return def.type === "optional" || def.type === "default" || def.type === "prefault"
-    ? def.innerType
-    : undefined;
 }
 
 const isPoints = (def: z.core.$ZodTypes["_zod"]["def"]): boolean =>
@@ -117,24 +77,6 @@ function recordOf(path: string, schema: z.core.$ZodType, found: Bare): FieldReco
     ...(def.type === "object" ? { keys: Object.keys(def.shape) } : {}),
   };
 }
-
-/** Least and most of a number, length of words, count of items. */
-function sizeOf(def: z.core.$ZodTypes["_zod"]["def"]) {
-  const size: { minimum?: number; maximum?: number } = {};
-  for (const check of def.checks ?? []) {
-    const said = check._zod.def as { check: string; value?: number; minimum?: number; maximum?: number };
-    if (said.check === "greater_than" && said.value !== undefined) size.minimum = said.value;
-    if (said.check === "less_than" && said.value !== undefined) size.maximum = said.value;
-    if (said.check === "min_length" && said.minimum !== undefined) size.minimum = said.minimum;
-    if (said.check === "max_length" && said.maximum !== undefined) size.maximum = said.maximum;
-  }
-  return bounds(size);
-}
-
-const bounds = ({ minimum, maximum }: { minimum?: number | undefined; maximum?: number | undefined }) => ({
-  ...(minimum === undefined ? {} : { lo: minimum }),
-  ...(maximum === undefined ? {} : { hi: maximum }),
-});
 
 function walk(path: string, schema: z.core.$ZodType): FieldRecord[] {
   const found = bare(schema);

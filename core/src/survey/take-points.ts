@@ -1,10 +1,11 @@
 import { z } from "zod";
 import { parseQuantity, unitCalled, usualUnit } from "../engine/quantity/index.ts";
-import { checkProfile, checkTrace, type Fault } from "./check-outline.ts";
+import { checkProfile } from "./check-profile.ts";
+import { checkTrace } from "./check-trace.ts";
 import type { Point } from "./crossing.ts";
+import type { Fault, Unit } from "./outline-fault.ts";
 
 type TypedPoint = [number | string, number | string];
-type Unit = "mm" | "cm" | "in";
 type Check = (points: readonly Point[], unit: Unit) => readonly Fault[];
 
 /** The coordinates people can draw: nothing of a horse's back lies further off (assumption). */

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { type Parsed, parseQuantity } from "../engine/quantity/index.ts";
 import { ABSENT, type Absent } from "../terms/knowing.ts";
 import { allowedReading, asksUnit, inRange, rangeIn } from "./field-range.ts";
-import { instrumentsFor, spreadOf } from "./instrument-records.ts";
+import { doubtOf, instrumentsFor } from "./instrument-records.ts";
 import type { Measured } from "./reading.ts";
 import { meanOf, ownOfMean } from "./repeats.ts";
 import type { Field, TypedReading } from "./typed.ts";
@@ -35,8 +35,8 @@ function fromFull(
   refuse: Refuse,
 ): Measured | undefined {
   const instrument = full.by ?? field.by;
-  const spread = spreadOf(instrument, field.kind);
-  if (!spread)
+  const doubt = doubtOf(instrument, field.kind);
+  if (!doubt)
     refuse(
       instrument,
       `${instrument} does not read this; one of ${instrumentsFor(field.kind).join(", ")} does`,
@@ -51,7 +51,7 @@ function fromFull(
   const values = parsed.flatMap((one) => (one?.ok ? [one.value] : []));
   const first = parsed[0];
   if (
-    !spread ||
+    !doubt ||
     !first?.ok ||
     values.length < list.length ||
     (full.uncertainty !== undefined && own === undefined)
@@ -60,8 +60,8 @@ function fromFull(
   return {
     kind: field.kind,
     value: meanOf(values),
-    own: own ?? ownOfMean(spread.own, values),
-    shared: spread.shared,
+    own: own ?? ownOfMean(doubt.own, values),
+    shared: doubt.shared,
     ...(own === undefined ? {} : { ownTyped: true }),
     instrument,
     typed: list.join(", "),

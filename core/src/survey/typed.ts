@@ -52,3 +52,11 @@ export const sign = (about: string) => z.enum(SIGN).default("not-looked").meta({
 /** Free words. */
 export const words = (about: string, longest = 400) =>
   z.string().max(longest).default("").meta({ description: about });
+
+/** A length by calliper or ruler, mm. */
+export const len = (lo: number, hi: number, about: string, by: "ruler" | "calliper" = "calliper") =>
+  measured({ kind: "length", lo, hi, by, about });
+
+/** An angle by protractor, degrees. */
+export const deg = (lo: number, hi: number, about: string) =>
+  measured({ kind: "angle", lo, hi, by: "protractor", about });

@@ -1,12 +1,5 @@
-import { show, unitCalled } from "../engine/quantity/index.ts";
 import { crossing, type Point } from "./crossing.ts";
-
-/** Something wrong with typed points: where within them, what was read (in words, or as typed), what is allowed. */
-export type Fault = { readonly at: readonly (string | number)[]; readonly allowed: string } & (
-  | { readonly read: string }
-  | { readonly typed: unknown }
-);
-type Unit = "mm" | "cm" | "in";
+import { extents, type Fault, fault, inUnit, tooSmall, type Unit } from "./outline-fault.ts";
 
 /** Plausible outlines in mm. All are assumptions, wide enough for a Shetland pony and a Shire. */
 const TRACE_WIDTH_MM = [60, 1100] as const;
@@ -16,11 +9,6 @@ const TRACE_HEIGHT_MOST_MM = 450;
 const TOP_OFF_MM = 15;
 /** Above the midline the muscles of a table back may stand this far. */
 const ABOVE_TOP_MM = 40;
-const PROFILE_LENGTH_MM = [150, 1300] as const;
-const PROFILE_HEIGHT_MOST_MM = 350;
-
-const inUnit = (mm: number, unit: Unit): string =>
-  show(mm, "length", unitCalled(unit, "length"), unit === "in" ? 1.6 : 1);
 
 /** A trace across the back: near side first, both sides of the midline, top at (0, 0), no crossing. It may double back. */
 export function checkTrace(points: readonly Point[], unit: Unit): readonly Fault[] {
@@ -48,17 +36,6 @@ function traceSize(points: readonly Point[], unit: Unit): Fault[] {
       `at most ${inUnit(TRACE_HEIGHT_MOST_MM, unit)} from lowest to highest`,
     ),
   ];
-}
-
-function tooSmall(lengthMm: number, unit: Unit, way: string, [lo, hi]: readonly [number, number]): Fault {
-  const asks =
-    unit === "mm"
-      ? `is the unit inches or cm? Then write "unit": "in" or "unit": "cm"`
-      : "is the unit right?";
-  return fault(
-    `${inUnit(lengthMm, unit)} ${way}`,
-    `${inUnit(lo, unit)} to ${inUnit(hi, unit)} ${way}; ${asks}`,
-  );
 }
 
 function sides(points: readonly Point[], unit: Unit): Fault[] {
@@ -115,30 +92,6 @@ function midlineHeights(points: readonly Point[]): number[] {
   });
 }
 
-/** The midline from the front station backward: x grows from point to point. */
-export function checkProfile(points: readonly Point[], unit: Unit): readonly Fault[] {
-  const back = points.findIndex((point, at) => at > 0 && point[0] <= (points[at - 1]?.[0] ?? 0));
-  if (back > 0)
-    return [
-      fault(
-        `x ${inUnit(points[back]?.[0] ?? 0, unit)}`,
-        "x growing from point to point, from the front station backward",
-        [back],
-      ),
-    ];
-  const [length, height] = extents(points);
-  if (length < PROFILE_LENGTH_MM[0]) return [tooSmall(length, unit, "long", PROFILE_LENGTH_MM)];
-  if (length > PROFILE_LENGTH_MM[1])
-    return [fault(`${inUnit(length, unit)} long`, `at most ${inUnit(PROFILE_LENGTH_MM[1], unit)} long`)];
-  if (height <= PROFILE_HEIGHT_MOST_MM) return [];
-  return [
-    fault(
-      `${inUnit(height, unit)} from lowest to highest`,
-      `at most ${inUnit(PROFILE_HEIGHT_MOST_MM, unit)}`,
-    ),
-  ];
-}
-
 function repeatedPoint(points: readonly Point[]): Fault[] {
   const at = points.findIndex(
     (point, i) => i > 0 && point[0] === points[i - 1]?.[0] && point[1] === points[i - 1]?.[1],
@@ -160,15 +113,3 @@ function uncrossed(points: readonly Point[]): Fault[] {
     ),
   ];
 }
-
-function extents(points: readonly Point[]): readonly [number, number] {
-  const along = points.map((point) => point[0]);
-  const up = points.map((point) => point[1]);
-  return [Math.max(...along) - Math.min(...along), Math.max(...up) - Math.min(...up)];
-}
-
-const fault = (read: string, allowed: string, at: readonly (string | number)[] = []): Fault => ({
-  at,
-  read,
-  allowed,
-});
