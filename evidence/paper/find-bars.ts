@@ -22,14 +22,18 @@ export function findBars(raster: Raster, axis: "level" | "upright"): readonly Fo
     if (run && run.to - run.from > LONG_MM / raster.mmPerPixel && follows(stripe, run)) stripe.push(run);
     else {
       const thickMm = stripe.length * raster.mmPerPixel;
-      if (thickMm > THICK[0] && thickMm < THICK[1]) found.push({ lengthMm: median(stripe.map((one) => one.length)) * raster.mmPerPixel, thickMm });
+      if (thickMm > THICK[0] && thickMm < THICK[1])
+        found.push({ lengthMm: median(stripe.map((one) => one.length)) * raster.mmPerPixel, thickMm });
       stripe = [];
     }
   }
   return found;
 }
 
-function follows(stripe: readonly { from: number; to: number }[], run: { from: number; to: number }): boolean {
+function follows(
+  stripe: readonly { from: number; to: number }[],
+  run: { from: number; to: number },
+): boolean {
   const last = stripe.at(-1);
   return !last || (Math.abs(last.from - run.from) < 4 && Math.abs(last.to - run.to) < 4);
 }

@@ -16,15 +16,18 @@ const kinds: readonly (readonly [string, Document])[] = [
   ["working sheet", sheetOf(sheet(), paper.measure)],
 ];
 
-test.each(kinds)("%s: every font is embedded, as a part of it, with its letters' meanings", async (_, document) => {
-  const pdf = await paper.paint(document);
-  const rows = poppler("pdffonts", pdf, [], []).toString().trim().split("\n").slice(2);
-  expect(rows.length).toBeGreaterThan(0);
-  for (const row of rows) {
-    expect(row).toMatch(/^[A-Z]{6}\+(AtkinsonHyperlegibleNext|B612Mono|SourceSerif4)-/);
-    expect(row).toMatch(/\byes\s+yes\s+yes\s+\d+\s+\d+$/);
-  }
-});
+test.each(kinds)(
+  "%s: every font is embedded, as a part of it, with its letters' meanings",
+  async (_, document) => {
+    const pdf = await paper.paint(document);
+    const rows = poppler("pdffonts", pdf, [], []).toString().trim().split("\n").slice(2);
+    expect(rows.length).toBeGreaterThan(0);
+    for (const row of rows) {
+      expect(row).toMatch(/^[A-Z]{6}\+(AtkinsonHyperlegibleNext|B612Mono|SourceSerif4)-/);
+      expect(row).toMatch(/\byes\s+yes\s+yes\s+\d+\s+\d+$/);
+    }
+  },
+);
 
 test.each(kinds)("%s: the same bytes twice", async (_, document) => {
   const [once, again] = [await paper.paint(document), await paper.paint(document)];
@@ -53,16 +56,33 @@ test.each([
   ["figure", "ř"],
   ["letter", "ش"],
   ["letter", "🐴"],
-] as const)("a sign that the face for %s does not have (%s) is an error that says where", async (face: Face, sign) => {
-  const item = words("a part", { face, bold: false, size: 4 }, [20, 20], `one ${sign} two`);
-  const page = { width: 210, height: 297, items: [item] };
-  const painted = paper.paint({ title: "t", language: "en", pages: [{ ...page, items: [] }, page] });
-  await expect(painted).rejects.toThrow(MissingGlyph);
-  await expect(painted).rejects.toMatchObject({ character: sign, words: `one ${sign} two`, where: { page: 2, part: "a part" } });
-  expect(() => paper.measure(sign, face, false, 4)).toThrow(MissingGlyph);
-});
+] as const)(
+  "a sign that the face for %s does not have (%s) is an error that says where",
+  async (face: Face, sign) => {
+    const item = words("a part", { face, bold: false, size: 4 }, [20, 20], `one ${sign} two`);
+    const page = { width: 210, height: 297, items: [item] };
+    const painted = paper.paint({ title: "t", language: "en", pages: [{ ...page, items: [] }, page] });
+    await expect(painted).rejects.toThrow(MissingGlyph);
+    await expect(painted).rejects.toMatchObject({
+      character: sign,
+      words: `one ${sign} two`,
+      where: { page: 2, part: "a part" },
+    });
+    expect(() => paper.measure(sign, face, false, 4)).toThrow(MissingGlyph);
+  },
+);
 
 test("a length that is no number is refused, in PDF as in SVG", async () => {
-  const item = { kind: "line" as const, name: "bad", points: [[0, Number.NaN] as const], closed: false, pen: "thin" as const, dashed: false, fill: "none" as const };
-  await expect(paper.paint({ title: "t", language: "en", pages: [{ width: 210, height: 297, items: [item] }] })).rejects.toThrow(RangeError);
+  const item = {
+    kind: "line" as const,
+    name: "bad",
+    points: [[0, Number.NaN] as const],
+    closed: false,
+    pen: "thin" as const,
+    dashed: false,
+    fill: "none" as const,
+  };
+  await expect(
+    paper.paint({ title: "t", language: "en", pages: [{ width: 210, height: 297, items: [item] }] }),
+  ).rejects.toThrow(RangeError);
 });

@@ -10,12 +10,18 @@ const paper = await paperInNode();
 
 test("a letter has at most two pages; one that would not go is refused and nothing is dropped", async () => {
   for (let sentences = 1; sentences <= 40; sentences++) {
-    const limits = Array.from({ length: sentences }, (_, i) => `Limit ${i + 1} of this judgement, in a sentence that takes about two lines of the letter's width.`);
+    const limits = Array.from(
+      { length: sentences },
+      (_, i) =>
+        `Limit ${i + 1} of this judgement, in a sentence that takes about two lines of the letter's width.`,
+    );
     const data = letter({ limits });
     try {
       const document = letterOf(data, paper.measure);
       expect(document.pages.length).toBeLessThanOrEqual(LETTER_PAGES);
-      const said = document.pages.flatMap((page) => page.items.map((item) => (item.kind === "text" ? item.words : ""))).join(" ");
+      const said = document.pages
+        .flatMap((page) => page.items.map((item) => (item.kind === "text" ? item.words : "")))
+        .join(" ");
       for (let i = 1; i <= sentences; i++) expect(said).toContain(`Limit ${i} `);
     } catch (error) {
       expect(error).toBeInstanceOf(LetterTooLong);
@@ -29,15 +35,20 @@ test("a letter has at most two pages; one that would not go is refused and nothi
 test("one word of 1,000 letters is broken and not lost; one of 5,000 is refused", () => {
   expect(() => letterOf(letter({ asked: "a".repeat(5000) }), paper.measure)).toThrow(LetterTooLong);
   const document = letterOf(letter({ asked: "a".repeat(1000) }), paper.measure);
-  const set = document.pages.flatMap((page) => page.items).flatMap((item) => (item.kind === "text" && /^a+$/.test(item.words) ? [item.words] : []));
+  const set = document.pages
+    .flatMap((page) => page.items)
+    .flatMap((item) => (item.kind === "text" && /^a+$/.test(item.words) ? [item.words] : []));
   expect(set.join("")).toHaveLength(1000);
   for (const line of set) expect(paper.measure(line, "letter", false, 3.9)).toBeLessThanOrEqual(116);
 });
 
 test("lines are about 60 characters long", () => {
-  const said = "The points lie closer to your horse than they should and so the head is the part to change. ".repeat(6);
+  const said =
+    "The points lie closer to your horse than they should and so the head is the part to change. ".repeat(6);
   const document = letterOf(letter({ asked: said }), paper.measure);
-  const lines = document.pages.flatMap((page) => page.items).flatMap((item) => (item.kind === "text" && item.name === "What you asked" ? [item.words.length] : []));
+  const lines = document.pages
+    .flatMap((page) => page.items)
+    .flatMap((item) => (item.kind === "text" && item.name === "What you asked" ? [item.words.length] : []));
   for (const length of lines.slice(0, -1)) expect(length).toBeGreaterThan(48);
   for (const length of lines) expect(length).toBeLessThan(72);
 });
@@ -46,21 +57,39 @@ test("the paper's own words hold no pressure, promise or id", async () => {
   const said = wordsOf(await paper.paint(letterOf(letter(), paper.measure)));
   expect(said).toContain("May you ride?");
   expect(said).not.toMatch(/\bkPa\b|\bsafe/i);
-  for (const id of [...HORSE_ANSWERS, ...SADDLE_ANSWERS, ...WORK_ANSWERS].filter((one) => one.includes("-"))) expect(said).not.toContain(id);
+  for (const id of [...HORSE_ANSWERS, ...SADDLE_ANSWERS, ...WORK_ANSWERS].filter((one) => one.includes("-")))
+    expect(said).not.toContain(id);
 });
 
-const refused = ["12 kPa under the points", "It is safe to ride", "Ride safely", "pressed with 4 kN", "warmed to 140 °C", "at 60 bar", "It has back pain", "alter-dressed"];
-test.each([...refused, ...HORSE_ANSWERS, ...SADDLE_ANSWERS, ...WORK_ANSWERS].filter((one) => (one.includes("-") && one !== "set-up") || one.includes(" ")))(
-  "an owner is never told: %s",
-  (sentence) => {
-    for (const data of [letter({ asked: sentence }), letter({ limits: [sentence] }), letter({ work: { says: "Nothing.", because: [sentence] } })]) {
-      expect(() => letterOf(data, paper.measure)).toThrow(LetterRefused);
-    }
-  },
-);
+const refused = [
+  "12 kPa under the points",
+  "It is safe to ride",
+  "Ride safely",
+  "pressed with 4 kN",
+  "warmed to 140 °C",
+  "at 60 bar",
+  "It has back pain",
+  "alter-dressed",
+];
+test.each(
+  [...refused, ...HORSE_ANSWERS, ...SADDLE_ANSWERS, ...WORK_ANSWERS].filter(
+    (one) => (one.includes("-") && one !== "set-up") || one.includes(" "),
+  ),
+)("an owner is never told: %s", (sentence) => {
+  for (const data of [
+    letter({ asked: sentence }),
+    letter({ limits: [sentence] }),
+    letter({ work: { says: "Nothing.", because: [sentence] } }),
+  ]) {
+    expect(() => letterOf(data, paper.measure)).toThrow(LetterRefused);
+  }
+});
 
 test("a horse called Safe Haven gets its letter, and bars of a saddle may be named", () => {
-  const data = letter({ facts: facts({ horse: "Safe Haven" }), asked: "You asked about Safe Haven and the stirrup bars." });
+  const data = letter({
+    facts: facts({ horse: "Safe Haven" }),
+    asked: "You asked about Safe Haven and the stirrup bars.",
+  });
   expect(letterOf(data, paper.measure).pages.length).toBe(1);
 });
 

@@ -43,9 +43,16 @@ test("halves joined at their register marks give the whole outline to 0.1 mm", a
 
 /** Every line of a page, mm from the upper left corner. (Unasked, pdftocairo shrinks A4 by 0.12 % to whole points.) */
 function linesIn(pdf: Uint8Array, page: number): readonly (readonly At[])[] {
-  const svg = poppler("pdftocairo", pdf, ["-svg", "-noshrink", "-nocenter", "-f", String(page), "-l", String(page)], ["OUT"]).toString("utf8");
+  const svg = poppler(
+    "pdftocairo",
+    pdf,
+    ["-svg", "-noshrink", "-nocenter", "-f", String(page), "-l", String(page)],
+    ["OUT"],
+  ).toString("utf8");
   return [...svg.matchAll(/<path [^>]*\bd="([^"]+)"[^>]*>/g)].map(([tag, d = ""]) => {
-    const [a = 1, b = 0, c = 0, e = 1, f = 0, g = 0] = (/matrix\(([^)]+)\)/.exec(tag)?.[1] ?? "1,0,0,1,0,0").split(",").map(Number);
+    const [a = 1, b = 0, c = 0, e = 1, f = 0, g = 0] = (/matrix\(([^)]+)\)/.exec(tag)?.[1] ?? "1,0,0,1,0,0")
+      .split(",")
+      .map(Number);
     return [...d.matchAll(/[ML] ?(-?[\d.]+) (-?[\d.]+)/g)].map((match): At => {
       const [x, y] = [Number(match[1]), Number(match[2])];
       return [((a * x + c * y + f) * 25.4) / 72, ((b * x + e * y + g) * 25.4) / 72];
@@ -60,7 +67,7 @@ function worst(lines: readonly (readonly At[])[], outline: readonly At[]): numbe
 
 /** The place of the crown that fits best among all line ends, and the largest distance there. */
 function placedOn(lines: readonly (readonly At[])[], outline: readonly At[]): { at: At; off: number } {
-  const starts = lines.filter((run) => run.length > 10).flatMap((run) => run);
+  const starts = lines.filter((run) => run.length > 10).flat();
   let best: { at: At; off: number } = { at: [0, 0], off: Number.POSITIVE_INFINITY };
   for (const at of starts) {
     let off = 0;
@@ -80,7 +87,8 @@ function distanceToLines(lines: readonly (readonly At[])[], [x, y]: At): number 
       const [x0, y0] = run[i] ?? [0, 0];
       const [x1, y1] = run[i + 1] ?? [0, 0];
       const long = (x1 - x0) ** 2 + (y1 - y0) ** 2;
-      const t = long === 0 ? 0 : Math.max(0, Math.min(1, ((x - x0) * (x1 - x0) + (y - y0) * (y1 - y0)) / long));
+      const t =
+        long === 0 ? 0 : Math.max(0, Math.min(1, ((x - x0) * (x1 - x0) + (y - y0) * (y1 - y0)) / long));
       least = Math.min(least, Math.hypot(x - x0 - t * (x1 - x0), y - y0 - t * (y1 - y0)));
     }
   }

@@ -7,7 +7,12 @@ import { join } from "node:path";
 type Program = "pdftoppm" | "pdftocairo" | "pdffonts" | "pdftotext" | "pdfinfo";
 
 /** What a program writes for a PDF: to standard output, or to the file named OUT in its arguments. */
-export function poppler(program: Program, pdf: Uint8Array, before: readonly string[], after: readonly string[] = ["-"]): Buffer {
+export function poppler(
+  program: Program,
+  pdf: Uint8Array,
+  before: readonly string[],
+  after: readonly string[] = ["-"],
+): Buffer {
   const folder = mkdtempSync(join(tmpdir(), "treewright-paper-"));
   try {
     const file = join(folder, "sheet.pdf");
@@ -33,10 +38,20 @@ export interface Raster {
 }
 
 export function rasterOf(pdf: Uint8Array, page: number, dpi: number): Raster {
-  const pgm = poppler("pdftoppm", pdf, ["-gray", "-r", String(dpi), "-f", String(page), "-l", String(page)], []);
+  const pgm = poppler(
+    "pdftoppm",
+    pdf,
+    ["-gray", "-r", String(dpi), "-f", String(page), "-l", String(page)],
+    [],
+  );
   const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(pgm.subarray(0, 40).toString("latin1"));
   if (!head) throw new Error("pdftoppm wrote no grey picture");
   const [width, height] = [Number(head[1]), Number(head[2])];
   const start = head[0].length;
-  return { width, height, mmPerPixel: 25.4 / dpi, ink: (x, y) => 1 - (pgm[start + y * width + x] ?? 255) / 255 };
+  return {
+    width,
+    height,
+    mmPerPixel: 25.4 / dpi,
+    ink: (x, y) => 1 - (pgm[start + y * width + x] ?? 255) / 255,
+  };
 }

@@ -17,7 +17,16 @@ export function facts(over: Partial<SheetFacts> = {}): SheetFacts {
     invented: true,
     cautions: ["Pain, heat, swelling, sores or lameness go to a vet before any fit is judged."],
     stop: [],
-    back: { profile: [[-60, 60], [0, 58], [120, 30], [240, 18], [420, 30]], stations: { front: 0, mid: 190, rear: 380 } },
+    back: {
+      profile: [
+        [-60, 60],
+        [0, 58],
+        [120, 30],
+        [240, 18],
+        [420, 30],
+      ],
+      stations: { front: 0, mid: 190, rear: 380 },
+    },
     ...over,
   };
 }
@@ -53,12 +62,26 @@ export function template(spreadMm: number, over: Partial<TemplateData> = {}): Te
 export function letter(over: Partial<LetterData> = {}): LetterData {
   return {
     facts: facts(),
-    practice: { name: "Skarholm Saddles", address: "3 Quay Lane, Skarholm", telephone: "+44 1632 960123", mail: "hello@skarholm.example" },
+    practice: {
+      name: "Skarholm Saddles",
+      address: "3 Quay Lane, Skarholm",
+      telephone: "+44 1632 960123",
+      mail: "hello@skarholm.example",
+    },
     owner: "Ms Vey",
     asked: "You asked whether the head of this saddle can be opened for Bramble.",
-    horse: { says: "We saw and felt nothing today that speaks against work.", because: ["Hands on, both sides, twice: no place answered."] },
-    saddle: { says: "Nothing was found wrong, looked at with its cover on.", because: ["We have not seen the bare tree."] },
-    work: { says: "Change the plate for one 10 mm wider inside the tips.", because: ["The points are steeper than your horse's sides."] },
+    horse: {
+      says: "We saw and felt nothing today that speaks against work.",
+      because: ["Hands on, both sides, twice: no place answered."],
+    },
+    saddle: {
+      says: "Nothing was found wrong, looked at with its cover on.",
+      because: ["We have not seen the bare tree."],
+    },
+    work: {
+      says: "Change the plate for one 10 mm wider inside the tips.",
+      because: ["The points are steeper than your horse's sides."],
+    },
     mayIRide: "Yes, at the work you do now, until the visit below.",
     willBeDone: ["The plate is exchanged and the head measured again as fitted."],
     willNotBeDone: ["The head is not pressed and not warmed."],
@@ -71,8 +94,16 @@ export function letter(over: Partial<LetterData> = {}): LetterData {
 }
 
 export function sheet(over: Partial<SheetData> = {}): SheetData {
-  const words = { says: "Exchange the plate", because: [{ says: "Past the limit of 5°.", source: "common practice, no source" }], nextStep: "Measure.", who: "The fitter" };
-  const back = Array.from({ length: 61 }, (_, i): At => [(i - 30) * 6, 25 - Math.sqrt(625 + ((i - 30) * 6) ** 2)]);
+  const words = {
+    says: "Exchange the plate",
+    because: [{ says: "Past the limit of 5°.", source: "common practice, no source" }],
+    nextStep: "Measure.",
+    who: "The fitter",
+  };
+  const back = Array.from(
+    { length: 61 },
+    (_, i): At => [(i - 30) * 6, 25 - Math.sqrt(625 + ((i - 30) * 6) ** 2)],
+  );
   const cells = Array.from({ length: 2 * 9 * 4 }, (_, k) => k);
   const side = (k: number) => (k < 36 ? -1 : 1);
   return {
@@ -88,7 +119,14 @@ export function sheet(over: Partial<SheetData> = {}): SheetData {
       after: undefined,
     })),
     sections: [
-      { station: "front", back, today: headOf(200, 96), chosen: headOf(210, 95), spread: { value: 210, u: 4 }, misfit: { near: { value: 1.2, u: 2 }, off: undefined } },
+      {
+        station: "front",
+        back,
+        today: headOf(200, 96),
+        chosen: headOf(210, 95),
+        spread: { value: 210, u: 4 },
+        misfit: { near: { value: 1.2, u: 2 }, off: undefined },
+      },
     ],
     pressure: [
       {
@@ -103,7 +141,9 @@ export function sheet(over: Partial<SheetData> = {}): SheetData {
       },
     ],
     pressureLimitKPa: 20,
-    follows: [{ what: "channel, front", unit: "mm", today: { value: 64, u: 2 }, after: { value: 66, u: 2.4 } }],
+    follows: [
+      { what: "channel, front", unit: "mm", today: { value: 64, u: 2 }, after: { value: 66, u: 2.4 } },
+    ],
     next: "Clearance over the withers in half-seat.",
     missing: ["Warm trace at the front"],
     ...over,

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
+import { paperInNode } from "../../bridges/paper/src/paper-node.ts";
 import type { Document } from "../../core/src/engine/drawing.ts";
 import { templateOf } from "../../core/src/report/template.ts";
-import { paperInNode } from "../../bridges/paper/src/paper-node.ts";
 import { findBars } from "./find-bars.ts";
 import { poppler, rasterOf } from "./poppler.ts";
 import { template } from "./samples.ts";
@@ -25,7 +25,9 @@ test.each([
     const raster = rasterOf(pdf, page, DPI);
     const level = findBars(raster, "level").map((bar) => bar.lengthMm);
     const upright = findBars(raster, "upright").map((bar) => bar.lengthMm);
-    console.log(`sheet ${page}: level ${level.map((l) => l.toFixed(3))} mm, upright ${upright.map((l) => l.toFixed(3))} mm`);
+    console.log(
+      `sheet ${page}: level ${level.map((l) => l.toFixed(3))} mm, upright ${upright.map((l) => l.toFixed(3))} mm`,
+    );
     expect(level).toHaveLength(2);
     expect(upright).toHaveLength(1);
     expect(Math.abs((level[0] ?? 0) - 100)).toBeLessThan(0.1);
@@ -48,7 +50,9 @@ test("the finder sees a page that is 0.2 % or 5 % too large or too small", async
 
 test("the page is A4 to a hundredth of a millimetre and asks not to be fitted", async () => {
   const pdf = await paper.paint(templateOf(template(150), paper.measure));
-  const box = /MediaBox:\s+0\.00\s+0\.00\s+([\d.]+)\s+([\d.]+)/.exec(poppler("pdfinfo", pdf, ["-box"], []).toString());
+  const box = /MediaBox:\s+0\.00\s+0\.00\s+([\d.]+)\s+([\d.]+)/.exec(
+    poppler("pdfinfo", pdf, ["-box"], []).toString(),
+  );
   expect(Math.abs((Number(box?.[1]) * 25.4) / 72 - 210)).toBeLessThan(0.01);
   expect(Math.abs((Number(box?.[2]) * 25.4) / 72 - 297)).toBeLessThan(0.01);
   expect(Buffer.from(pdf).toString("latin1")).toContain("/PrintScaling /None");
@@ -57,7 +61,11 @@ test("the page is A4 to a hundredth of a millimetre and asks not to be fitted", 
 function scaled(document: Document, by: number): Document {
   const pages = document.pages.map((page) => ({
     ...page,
-    items: page.items.map((item) => (item.kind === "line" ? { ...item, points: item.points.map(([x, y]) => [x * by, y * by] as const) } : item)),
+    items: page.items.map((item) =>
+      item.kind === "line"
+        ? { ...item, points: item.points.map(([x, y]) => [x * by, y * by] as const) }
+        : item,
+    ),
   }));
   return { ...document, pages };
 }

@@ -5,6 +5,9 @@ import type { Paper } from "./paper.ts";
  * when the first sheet is asked for. pdfkit's own browser build bundles as it is; its standalone build is not needed.
  */
 export async function paperInBrowser(): Promise<Paper> {
-  const [{ paperOf }, { fontsFromOrigin }] = await Promise.all([import("./paper.ts"), import("./fonts-browser.ts")]);
+  const [{ paperOf }, { fontsFromOrigin }] = await Promise.all([
+    import("./paper.ts"),
+    import("./fonts-browser.ts"),
+  ]);
   return paperOf(await fontsFromOrigin());
 }

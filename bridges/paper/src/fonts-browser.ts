@@ -11,7 +11,18 @@ import letterBoldExt from "@fontsource/source-serif-4/files/source-serif-4-latin
 import { FONT_PATHS, type FontFile } from "./fonts.ts";
 
 /** In the order of FONT_PATHS; the bundler gives each its address on our own origin. */
-const URLS = [text, textExt, textBold, textBoldExt, figure, figureBold, letter, letterExt, letterBold, letterBoldExt];
+const URLS = [
+  text,
+  textExt,
+  textBold,
+  textBoldExt,
+  figure,
+  figureBold,
+  letter,
+  letterExt,
+  letterBold,
+  letterBoldExt,
+];
 
 /** Fetches the fonts from the page's own origin. Throws an Error that names the file that did not come. */
 export function fontsFromOrigin(): Promise<readonly FontFile[]> {

@@ -13,10 +13,26 @@ export interface FontFile {
  * All are under the SIL Open Font License 1.1.
  */
 export const FONT_PATHS: readonly { readonly face: Face; readonly bold: boolean; readonly path: string }[] = [
-  { face: "text", bold: false, path: "atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-400-normal.woff" },
-  { face: "text", bold: false, path: "atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-400-normal.woff" },
-  { face: "text", bold: true, path: "atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-700-normal.woff" },
-  { face: "text", bold: true, path: "atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-700-normal.woff" },
+  {
+    face: "text",
+    bold: false,
+    path: "atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-400-normal.woff",
+  },
+  {
+    face: "text",
+    bold: false,
+    path: "atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-400-normal.woff",
+  },
+  {
+    face: "text",
+    bold: true,
+    path: "atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-700-normal.woff",
+  },
+  {
+    face: "text",
+    bold: true,
+    path: "atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-700-normal.woff",
+  },
   { face: "figure", bold: false, path: "b612-mono/files/b612-mono-latin-400-normal.woff" },
   { face: "figure", bold: true, path: "b612-mono/files/b612-mono-latin-700-normal.woff" },
   { face: "letter", bold: false, path: "source-serif-4/files/source-serif-4-latin-400-normal.woff" },

@@ -1,6 +1,6 @@
-import { INKS, type Item, PENS, TINTS } from "@treewright/core/engine/drawing.ts";
 import { DASH, fineLines } from "@treewright/core/engine/drawing/strokes.ts";
 import { path } from "@treewright/core/engine/drawing/svg.ts";
+import { INKS, type Item, PENS, TINTS } from "@treewright/core/engine/drawing.ts";
 import type PDFDocument from "pdfkit";
 import type { Typesetter } from "./typesetter.ts";
 
@@ -34,13 +34,18 @@ function drawn(pdf: Pdf, item: Extract<Item, { kind: "line" }>): void {
 }
 
 function band(pdf: Pdf, item: Extract<Item, { kind: "band" }>): void {
-  if (item.tint === "crossed") return fine(pdf, item);
+  if (item.tint === "crossed") {
+    fine(pdf, item);
+    return;
+  }
   const d = item.rings.map((ring) => path(ring, true)).join("");
   if (d !== "") pdf.path(d).fill(TINTS[item.tint], "nonzero");
 }
 
 function fine(pdf: Pdf, item: Item): void {
-  const d = fineLines(item).map((run) => path(run, false)).join("");
+  const d = fineLines(item)
+    .map((run) => path(run, false))
+    .join("");
   if (d !== "") pdf.undash().lineWidth(PENS.thin).path(d).stroke(INKS.ink);
 }
 

@@ -1,7 +1,7 @@
 import type { Document, Page } from "@treewright/core/engine/drawing.ts";
 import type { FontFile } from "./fonts.ts";
 import { paintItem } from "./paint-item.ts";
-import { askForTrueSize, bytesOf, forgetClock, newPdf, NO_CLOCK } from "./pdfkit-inside.ts";
+import { askForTrueSize, bytesOf, forgetClock, NO_CLOCK, newPdf } from "./pdfkit-inside.ts";
 import { typesetter } from "./typesetter.ts";
 
 /** PDF's unit is 1/72 inch; an inch is 25.4 mm exactly. */
@@ -15,6 +15,9 @@ const UNITS_PER_MM = 72 / 25.4;
 export async function paintPdf(document: Document, fonts: readonly FontFile[]): Promise<Uint8Array> {
   const pdf = newPdf({
     pdfVersion: "1.7",
+    // Pitfall: pdfkit packs with zlib in Node and with another packer in a browser, whose bytes differ. Unpacked, a
+    // sheet made in the yard is to the byte the one made at home; a sheet takes 40 to 100 kB.
+    compress: false,
     tagged: true,
     lang: document.language,
     displayTitle: true,

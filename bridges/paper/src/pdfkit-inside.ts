@@ -10,12 +10,18 @@ type Pdf = InstanceType<typeof PDFDocument>;
  * Its types do not know null.
  */
 export function newPdf(options: PDFKit.PDFDocumentOptions): Pdf {
-  return new PDFDocument({ ...options, font: null, autoFirstPage: false } as unknown as PDFKit.PDFDocumentOptions);
+  return new PDFDocument({
+    ...options,
+    font: null,
+    autoFirstPage: false,
+  } as unknown as PDFKit.PDFDocumentOptions);
 }
 
 interface Inside {
   readonly _font: { readonly font: { hasGlyphForCodePoint(codePoint: number): boolean } };
-  readonly _root: { readonly data: { readonly ViewerPreferences: { readonly data: { PrintScaling?: string } } } };
+  readonly _root: {
+    readonly data: { readonly ViewerPreferences: { readonly data: { PrintScaling?: string } } };
+  };
   readonly info: { CreationDate?: Date };
   endMetadata: () => void;
 }

@@ -37,7 +37,8 @@ export function typesetter(pdf: Pdf, fonts: readonly FontFile[]): Typesetter {
         const key = `${face} ${bold} ${character}`;
         if (!chosen.has(key)) chosen.set(key, fontFor(character, face, bold));
         const font = chosen.get(key);
-        if (font === undefined) throw new MissingGlyph(character, `${face}${bold ? ", bold" : ""}`, words, place);
+        if (font === undefined)
+          throw new MissingGlyph(character, `${face}${bold ? ", bold" : ""}`, words, place);
         const last = runs.at(-1);
         if (last?.font === font) last.words += character;
         else runs.push({ font, words: character });

@@ -1,6 +1,6 @@
-import type { At, Item } from "../engine/drawing.ts";
 import { line, words } from "../engine/drawing/marks.ts";
-import { STATIONS, type ByStation } from "../terms/places.ts";
+import type { At, Item } from "../engine/drawing.ts";
+import { type ByStation, STATIONS } from "../terms/places.ts";
 import { SMALL } from "./looks.ts";
 
 /** The horse's back from its near side, head to the left: x behind the front station and height of the midline, mm. */
@@ -24,7 +24,9 @@ export function backLine(back: BackLine, [x, y]: At, width: number): readonly It
   ];
   const marks = STATIONS.flatMap((station) => {
     const along = back.stations[station];
-    return along === undefined || along < span.low || along > span.high ? [] : mark(station, onPaper([along, heightAt(profile, along)]));
+    return along === undefined || along < span.low || along > span.high
+      ? []
+      : mark(station, onPaper([along, heightAt(profile, along)]));
   });
   return [line("back line", "medium", profile.map(onPaper)), ...marks];
 }
@@ -32,14 +34,27 @@ export function backLine(back: BackLine, [x, y]: At, width: number): readonly It
 function unread([x, y]: At, width: number): readonly Item[] {
   const level = y + HIGH * 0.7;
   return [
-    line("back line", "thin", [[x, level], [x + width, level]], { dashed: true }),
-    words("back line, words", SMALL, [x + width, level - 1.2], "the back's profile was not read", { anchor: "end" }),
+    line(
+      "back line",
+      "thin",
+      [
+        [x, level],
+        [x + width, level],
+      ],
+      { dashed: true },
+    ),
+    words("back line, words", SMALL, [x + width, level - 1.2], "the back's profile was not read", {
+      anchor: "end",
+    }),
   ];
 }
 
 function mark(station: string, [x, y]: At): readonly Item[] {
   return [
-    line(`station ${station}`, "medium", [[x, y - 1.6], [x, y + 1.6]]),
+    line(`station ${station}`, "medium", [
+      [x, y - 1.6],
+      [x, y + 1.6],
+    ]),
     words(`station ${station}, words`, SMALL, [x + 1.2, y + 4], station),
   ];
 }
@@ -50,7 +65,10 @@ function reach(values: readonly number[]): { readonly low: number; readonly high
 
 /** Where the drawn line itself passes over a place: between its two neighbouring points. */
 function heightAt(profile: readonly At[], along: number): number {
-  const after = Math.max(1, profile.findIndex(([x]) => x >= along));
+  const after = Math.max(
+    1,
+    profile.findIndex(([x]) => x >= along),
+  );
   const [x0, z0] = profile[after - 1] ?? [0, 0];
   const [x1, z1] = profile[after] ?? [x0, z0];
   return x1 === x0 ? z0 : z0 + ((along - x0) / (x1 - x0)) * (z1 - z0);

@@ -1,6 +1,6 @@
-import type { Document, Measure, Page } from "../engine/drawing.ts";
 import { abreast, type Block, dealt, moved, stacked } from "../engine/drawing/block.ts";
 import { paragraph } from "../engine/drawing/paragraph.ts";
+import type { Document, Measure, Page } from "../engine/drawing.ts";
 import type { LetterData } from "./letter-data.ts";
 import { FOOT_TOP, letterFoot, letterHead } from "./letter-frame.ts";
 import { LETTER, LETTER_BOLD } from "./looks.ts";
@@ -21,7 +21,9 @@ const HEADING_GAP = 3.4;
 /** The letter would run over its two pages. Nothing is left out in silence: its sentences must be fewer or shorter. */
 export class LetterTooLong extends Error {
   constructor(takes: string) {
-    super(`the letter takes ${takes} and may take ${LETTER_PAGES} pages: fewer or shorter sentences are needed`);
+    super(
+      `the letter takes ${takes} and may take ${LETTER_PAGES} pages: fewer or shorter sentences are needed`,
+    );
     this.name = "LetterTooLong";
   }
 }
@@ -41,16 +43,35 @@ export function letterOf(data: LetterData, measure: Measure): Document {
   if (pages.length > LETTER_PAGES) throw new LetterTooLong(`${pages.length} pages`);
   const set = pages.map((blocks, i): Page => {
     const body = moved(stacked(blocks, GAP).items, [LEFT, FRAME.top + head.height]);
-    return { ...A4, items: [...moved(head.items, [0, FRAME.top]), ...body, ...letterFoot(data, i + 1, pages.length, measure)] };
+    return {
+      ...A4,
+      items: [
+        ...moved(head.items, [0, FRAME.top]),
+        ...body,
+        ...letterFoot(data, i + 1, pages.length, measure),
+      ],
+    };
   });
   return { title: `Letter to the owner: ${data.facts.caseTitle}`, language: "en", pages: set };
 }
 
 function opening(data: LetterData, measure: Measure): Block {
   const { owner, facts } = data;
-  const subject = paragraph("subject", `${facts.horse} and the saddle “${facts.saddle}”`, LETTER_BOLD, TEXT_WIDE, measure);
+  const subject = paragraph(
+    "subject",
+    `${facts.horse} and the saddle “${facts.saddle}”`,
+    LETTER_BOLD,
+    TEXT_WIDE,
+    measure,
+  );
   const date = paragraph("date", facts.date, LETTER, TEXT_LEFT, measure);
-  const greeting = paragraph("greeting", owner === "" ? "To the owner," : `Dear ${owner},`, LETTER, TEXT_WIDE, measure);
+  const greeting = paragraph(
+    "greeting",
+    owner === "" ? "To the owner," : `Dear ${owner},`,
+    LETTER,
+    TEXT_WIDE,
+    measure,
+  );
   const right = stacked([subject, greeting], 2);
   return abreast([
     { x: 0, block: date },
@@ -82,7 +103,12 @@ function sections(data: LetterData): readonly Section[] {
 }
 
 /** A row for each sentence, the heading hung to the left of the first; an empty section has no row. */
-function section(heading: string, says: readonly string[], data: LetterData, measure: Measure): readonly Block[] {
+function section(
+  heading: string,
+  says: readonly string[],
+  data: LetterData,
+  measure: Measure,
+): readonly Block[] {
   const full = says.filter((said) => said.trim() !== "");
   return full.map((said, i) => {
     refuseOwnerWords(heading, said, [data.facts.horse, data.facts.saddle]);

@@ -1,7 +1,7 @@
-import type { At, Item, Measure } from "../engine/drawing.ts";
 import { moved, stacked } from "../engine/drawing/block.ts";
 import { line, words } from "../engine/drawing/marks.ts";
 import { paragraph } from "../engine/drawing/paragraph.ts";
+import type { At, Item, Measure } from "../engine/drawing.ts";
 import { FIGURE, SMALL } from "./looks.ts";
 
 /** Length of the bars, mm; the inch is 25.4 mm exactly (international yard and pound, 1959). */
@@ -18,7 +18,9 @@ const THEY_MEASURED = "Measured:  level ............  upright ............";
 /** Level bars in mm and inches, laid out from their upper left corner, with the sentence that asks to measure them. */
 export function levelBars([x, y]: At, width: number, measure: Measure): readonly Item[] {
   const asked = stacked(
-    [MEASURE_ME, THEY_MEASURED].map((said) => paragraph("scale bars, request", said, SMALL, width - FOUR_INCHES - 6, measure)),
+    [MEASURE_ME, THEY_MEASURED].map((said) =>
+      paragraph("scale bars, request", said, SMALL, width - FOUR_INCHES - 6, measure),
+    ),
     1.5,
   );
   return [
@@ -32,8 +34,16 @@ export function levelBars([x, y]: At, width: number, measure: Measure): readonly
 function levelBar(name: string, said: string, [x, y]: At, length: number, step: number): readonly Item[] {
   const marks = Array.from({ length: Math.round(length / step) - 1 }, (_, i) => x + (i + 1) * step);
   return [
-    line(name, "heavy", [[x, y], [x + length, y]]),
-    ...marks.map((at) => line(`${name}, mark`, "thin", [[at, y], [at, y + 2.5]])),
+    line(name, "heavy", [
+      [x, y],
+      [x + length, y],
+    ]),
+    ...marks.map((at) =>
+      line(`${name}, mark`, "thin", [
+        [at, y],
+        [at, y + 2.5],
+      ]),
+    ),
     words(`${name}, words`, FIGURE, [x, y - 2], said),
   ];
 }
@@ -43,8 +53,16 @@ export function uprightBar([x, y]: At): readonly Item[] {
   const name = "bar of 100 mm, upright";
   const marks = Array.from({ length: BAR / STEP - 1 }, (_, i) => y + (i + 1) * STEP);
   return [
-    line(name, "heavy", [[x, y], [x, y + BAR]]),
-    ...marks.map((at) => line(`${name}, mark`, "thin", [[x, at], [x - 2.5, at]])),
+    line(name, "heavy", [
+      [x, y],
+      [x, y + BAR],
+    ]),
+    ...marks.map((at) =>
+      line(`${name}, mark`, "thin", [
+        [x, at],
+        [x - 2.5, at],
+      ]),
+    ),
     words(`${name}, words`, FIGURE, [x + 4, y + BAR / 2], "100 mm", { anchor: "middle", turn: -90 }),
   ];
 }

@@ -1,7 +1,7 @@
-import type { Measure } from "../engine/drawing.ts";
 import { abreast, type Block, moved, stacked } from "../engine/drawing/block.ts";
 import { line } from "../engine/drawing/marks.ts";
 import { paragraph } from "../engine/drawing/paragraph.ts";
+import type { Measure } from "../engine/drawing.ts";
 import { ANSWER, HEADING, SMALL, TEXT } from "./looks.ts";
 import type { AnswerWords, SheetData } from "./sheet-data.ts";
 
@@ -18,7 +18,10 @@ export function answers(data: SheetData, width: number, height: number, measure:
   if (block.height > height) return all(data, width, measure).flat();
   const rules = [1, 2].map((i) => {
     const x = i * (wide + GUTTER) - GUTTER / 2;
-    return line("answers, rule", "thin", [[x, 0], [x, block.height]]);
+    return line("answers, rule", "thin", [
+      [x, 0],
+      [x, block.height],
+    ]);
   });
   return [{ items: [...block.items, ...rules], height: block.height }];
 }
@@ -31,9 +34,18 @@ function all(data: SheetData, width: number, measure: Measure): readonly (readon
   ];
 }
 
-function answer(of: string, said: AnswerWords, also: readonly string[], width: number, measure: Measure): readonly Block[] {
-  const set = (name: string, text: string, look: typeof TEXT) => paragraph(`${of}, ${name}`, text, look, width, measure);
-  const reasons = said.because.map((one) => stacked([set("reason", one.says, TEXT), set("source", one.source, SMALL)]));
+function answer(
+  of: string,
+  said: AnswerWords,
+  also: readonly string[],
+  width: number,
+  measure: Measure,
+): readonly Block[] {
+  const set = (name: string, text: string, look: typeof TEXT) =>
+    paragraph(`${of}, ${name}`, text, look, width, measure);
+  const reasons = said.because.map((one) =>
+    stacked([set("reason", one.says, TEXT), set("source", one.source, SMALL)]),
+  );
   const parts = [
     stacked([set("heading", of, SMALL), set("answer", said.says, ANSWER)], GAP),
     ...also.map((one) => set("also", `Also: ${one}`, TEXT)),
@@ -57,6 +69,9 @@ export function stillToRead(data: SheetData, width: number, measure: Measure): B
     { x: 0, block: list("The one reading to take next", [data.next ?? "None would change an answer."]) },
     { x: half + GUTTER, block: list("What was missing", missing) },
   ]);
-  const rule = line("still to read, rule", "thin", [[0, 0], [width, 0]]);
+  const rule = line("still to read, rule", "thin", [
+    [0, 0],
+    [width, 0],
+  ]);
   return { items: [rule, ...moved(block.items, [0, 2])], height: block.height + 3 };
 }

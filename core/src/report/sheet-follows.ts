@@ -1,7 +1,7 @@
-import type { Measure } from "../engine/drawing.ts";
 import { type Block, EMPTY, stacked } from "../engine/drawing/block.ts";
 import { words } from "../engine/drawing/marks.ts";
 import { paragraph } from "../engine/drawing/paragraph.ts";
+import type { Measure } from "../engine/drawing.ts";
 import { printed } from "./figures.ts";
 import { FIGURE, HEADING, SMALL } from "./looks.ts";
 import type { Following } from "./sheet-data.ts";

@@ -1,12 +1,12 @@
-import type { At, Document, Item, Measure, Page } from "../engine/drawing.ts";
 import { type Block, EMPTY, moved, stacked } from "../engine/drawing/block.ts";
 import { box, line, words } from "../engine/drawing/marks.ts";
 import { paragraph } from "../engine/drawing/paragraph.ts";
+import type { At, Document, Item, Measure, Page } from "../engine/drawing.ts";
 import { backLine } from "./back-line.ts";
 import { SMALL, TITLE } from "./looks.ts";
 import type { SheetFacts } from "./sheet-facts.ts";
 import { stopSign } from "./stop-sign.ts";
-import { titleBlock, TITLE_BLOCK_HIGH } from "./title-block.ts";
+import { TITLE_BLOCK_HIGH, titleBlock } from "./title-block.ts";
 
 /** A4, and the frame on it: 20 mm to the left for filing, 10 elsewhere (ISO 5457, from memory). */
 export const A4 = { width: 210, height: 297 } as const;
@@ -28,15 +28,29 @@ export function roomWithin(facts: SheetFacts, measure: Measure): Room {
 }
 
 /** Sheets of one kind, each in its frame, numbered. `contents` are laid out from the room's corner. */
-export function framed(kind: string, facts: SheetFacts, contents: readonly (readonly Item[])[], measure: Measure): Document {
+export function framed(
+  kind: string,
+  facts: SheetFacts,
+  contents: readonly (readonly Item[])[],
+  measure: Measure,
+): Document {
   const room = roomWithin(facts, measure);
   const pages = contents.map((items, i): Page => {
-    return { ...A4, items: [...frame(kind, facts, i + 1, contents.length, measure), ...moved(items, room.at)] };
+    return {
+      ...A4,
+      items: [...frame(kind, facts, i + 1, contents.length, measure), ...moved(items, room.at)],
+    };
   });
   return { title: `${kind}: ${facts.caseTitle}`, language: "en", pages };
 }
 
-function frame(kind: string, facts: SheetFacts, sheet: number, of: number, measure: Measure): readonly Item[] {
+function frame(
+  kind: string,
+  facts: SheetFacts,
+  sheet: number,
+  of: number,
+  measure: Measure,
+): readonly Item[] {
   const { left, top, right, bottom } = FRAME;
   const inner = right - left;
   const cautions = below(facts, measure);
@@ -53,7 +67,11 @@ function frame(kind: string, facts: SheetFacts, sheet: number, of: number, measu
 
 /** In large type, so that no one takes an example for a horse. */
 function invented(): readonly Item[] {
-  return [words("invented", { ...TITLE, size: 9 }, [FRAME.right - PAD, FRAME.top + 10.5], "invented", { anchor: "end" })];
+  return [
+    words("invented", { ...TITLE, size: 9 }, [FRAME.right - PAD, FRAME.top + 10.5], "invented", {
+      anchor: "end",
+    }),
+  ];
 }
 
 function above(facts: SheetFacts, measure: Measure): Block {
@@ -66,6 +84,9 @@ function below(facts: SheetFacts, measure: Measure): Block {
   const lines = facts.cautions.map((caution) => paragraph("caution", caution, SMALL, width, measure));
   const block = stacked(lines, 0.6);
   if (block.height === 0) return EMPTY;
-  const rule = line("cautions, rule", "thin", [[0, 0], [width, 0]]);
+  const rule = line("cautions, rule", "thin", [
+    [0, 0],
+    [width, 0],
+  ]);
   return { items: [rule, ...moved(block.items, [0, 2])], height: block.height + 5 };
 }

@@ -1,7 +1,7 @@
-import type { Item, Measure } from "../engine/drawing.ts";
 import { type Block, moved } from "../engine/drawing/block.ts";
 import { line, words } from "../engine/drawing/marks.ts";
 import { paragraph } from "../engine/drawing/paragraph.ts";
+import type { Item, Measure } from "../engine/drawing.ts";
 import { printed } from "./figures.ts";
 import { FIGURE, HEADING, SMALL } from "./looks.ts";
 import { OUTCOME_WORDS, outcomeMark } from "./outcome-mark.ts";
@@ -18,7 +18,10 @@ export function limitRows(rows: readonly LimitRow[], width: number, measure: Mea
   const [first, ...rest] = rows.map((row) => limitRow(row, width, measure));
   if (!first) return [];
   const head = tableHead(rows.some((row) => row.after !== undefined));
-  return [{ items: [...head.items, ...moved(first.items, [0, head.height])], height: head.height + first.height }, ...rest];
+  return [
+    { items: [...head.items, ...moved(first.items, [0, head.height])], height: head.height + first.height },
+    ...rest,
+  ];
 }
 
 function tableHead(withAfter: boolean): Block {
@@ -37,7 +40,10 @@ function limitRow(row: LimitRow, width: number, measure: Measure): Block {
   const height = Math.max(LEAST, rule.height + 1.4);
   return {
     items: [
-      line("limit, rule line", "thin", [[0, 0], [width, 0]]),
+      line("limit, rule line", "thin", [
+        [0, 0],
+        [width, 0],
+      ]),
       ...moved(rule.items, [COLUMNS.rule, 0.9]),
       ...moved(judged(row.today, row), [COLUMNS.today, 0.9]),
       ...(row.after ? moved(judged(row.after, row), [COLUMNS.after, 0.9]) : []),
@@ -49,8 +55,19 @@ function limitRow(row: LimitRow, width: number, measure: Measure): Block {
 function judged(one: Judged, row: LimitRow): readonly Item[] {
   const base = 2.6;
   return [
-    words("limit, figure", { ...FIGURE, size: 2.4 }, [MARK - 2, base], one.figure ? printed(one.figure, row.unit) : "", { anchor: "end" }),
+    words(
+      "limit, figure",
+      { ...FIGURE, size: 2.4 },
+      [MARK - 2, base],
+      one.figure ? printed(one.figure, row.unit) : "",
+      { anchor: "end" },
+    ),
     ...moved(outcomeMark(one.outcome), [MARK, 0.1]),
-    words("limit, outcome", { ...SMALL, bold: one.outcome === "outside" }, [WORD, base], OUTCOME_WORDS[one.outcome]),
+    words(
+      "limit, outcome",
+      { ...SMALL, bold: one.outcome === "outside" },
+      [WORD, base],
+      OUTCOME_WORDS[one.outcome],
+    ),
   ];
 }

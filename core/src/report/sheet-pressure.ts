@@ -1,7 +1,7 @@
-import type { At, Item } from "../engine/drawing.ts";
 import { type Block, EMPTY, moved } from "../engine/drawing/block.ts";
 import { areasOver, linesAt, type Net } from "../engine/drawing/contour.ts";
 import { line, words } from "../engine/drawing/marks.ts";
+import type { At, Item } from "../engine/drawing.ts";
 import type { PressureField } from "../fit/fit.ts";
 import { HEADING, SMALL } from "./looks.ts";
 import type { PressureMap } from "./sheet-data.ts";
@@ -20,8 +20,18 @@ export function pressureMaps(maps: readonly PressureMap[], limitKPa: number): Bl
   const shown = maps.slice(0, 2).map((map) => pressureMap(map, limitKPa));
   if (shown.length === 0) return EMPTY;
   const items = shown.flatMap((block, i) => moved(block.items, [i * (WIDE + GAP), HEAD]));
-  const heading = words("pressure, heading", HEADING, [0, 3], `Pressure at rest in kPa, 1 : ${SCALE}, seen from above`);
-  const key = words("pressure, key", SMALL, [0, 7], `Compares settings on this back; permits nothing. Crossed: over ${limitKPa} kPa.`);
+  const heading = words(
+    "pressure, heading",
+    HEADING,
+    [0, 3],
+    `Pressure at rest in kPa, 1 : ${SCALE}, seen from above`,
+  );
+  const key = words(
+    "pressure, key",
+    SMALL,
+    [0, 7],
+    `Compares settings on this back; permits nothing. Crossed: over ${limitKPa} kPa.`,
+  );
   return { items: [heading, key, ...items], height: HEAD + Math.max(...shown.map((block) => block.height)) };
 }
 
@@ -55,9 +65,19 @@ function netOf(field: PressureField, side: number, onPaper: (x: number, y: numbe
 
 function tinted(net: Net, limitKPa: number): readonly Item[] {
   const tints = ([0, 1, 2, 3, 4] as const).map((tint): Item => {
-    return { kind: "band", name: `pressure over ${LEVELS[tint]} kPa`, rings: areasOver(net, LEVELS[tint]), tint };
+    return {
+      kind: "band",
+      name: `pressure over ${LEVELS[tint]} kPa`,
+      rings: areasOver(net, LEVELS[tint]),
+      tint,
+    };
   });
-  const over: Item = { kind: "band", name: "pressure over the limit", rings: areasOver(net, limitKPa), tint: "crossed" };
+  const over: Item = {
+    kind: "band",
+    name: "pressure over the limit",
+    rings: areasOver(net, limitKPa),
+    tint: "crossed",
+  };
   return [...tints, over].filter((item) => item.kind === "band" && item.rings.length > 0);
 }
 
@@ -70,7 +90,13 @@ function levelLines(net: Net): readonly Item[] {
     const figure = { face: "figure", bold: false, size: 2.1 } as const;
     return [
       ...lines.map((run) => line(`line of ${level} kPa`, "thin", run)),
-      ...(place ? [words(`${level} kPa, figure`, figure, [place[0], place[1] + 0.75], String(level), { anchor: "middle" })] : []),
+      ...(place
+        ? [
+            words(`${level} kPa, figure`, figure, [place[0], place[1] + 0.75], String(level), {
+              anchor: "middle",
+            }),
+          ]
+        : []),
     ];
   });
 }

@@ -1,9 +1,9 @@
-import type { At, Item, Measure } from "../engine/drawing.ts";
 import { abreast, type Block, EMPTY, moved, stacked } from "../engine/drawing/block.ts";
 import { clipped, type Window } from "../engine/drawing/clip.ts";
 import { levelDimension } from "../engine/drawing/dimension.ts";
 import { line, words } from "../engine/drawing/marks.ts";
 import { paragraph } from "../engine/drawing/paragraph.ts";
+import type { At, Item, Measure } from "../engine/drawing.ts";
 import { type BySide, SIDES, STATIONS } from "../terms/places.ts";
 import { type Figure, printed } from "./figures.ts";
 import { FIGURE, HEADING, SMALL } from "./looks.ts";
@@ -37,12 +37,16 @@ export function sections(all: readonly SectionDrawing[], measure: Measure): Bloc
 }
 
 function key(all: readonly SectionDrawing[]): string {
-  return all.some((one) => one.chosen) ? "whole line: after the change; dashed: today" : "the tree as it is today";
+  return all.some((one) => one.chosen)
+    ? "whole line: after the change; dashed: today"
+    : "the tree as it is today";
 }
 
 function section(one: SectionDrawing, measure: Measure): readonly Item[] {
   const { scale, width, height } = PLACES[one.station];
-  const top = Math.max(...[one.back, ...SIDES.map((side) => one.today[side])].flatMap((run) => run.map(([, z]) => z)));
+  const top = Math.max(
+    ...[one.back, ...SIDES.map((side) => one.today[side])].flatMap((run) => run.map(([, z]) => z)),
+  );
   const onPaper = ([y, z]: At): At => [width / 2 + y / scale, 4 + (top - z) / scale];
   const window: Window = { left: 0, top: 0, right: width, bottom: height - 8 };
   const draw = (name: string, run: readonly At[], pen: "thin" | "medium", dashed: boolean) =>
@@ -65,7 +69,15 @@ function cutBack(station: string, runs: readonly (readonly At[])[]): readonly It
     const middle = run.reduce((sum, [x]) => sum + x, 0) / run.length;
     const rim = run.map(([x, y]): At => [middle + (x - middle) * RIM, foot + (y - foot) * RIM]).reverse();
     return [
-      { kind: "line" as const, name: `cut, ${station}`, pen: "thin" as const, points: [...run, ...rim], closed: true, dashed: false, fill: "hatch" as const },
+      {
+        kind: "line" as const,
+        name: `cut, ${station}`,
+        pen: "thin" as const,
+        points: [...run, ...rim],
+        closed: true,
+        dashed: false,
+        fill: "hatch" as const,
+      },
       line(`back, ${station}`, "medium", run),
     ];
   });
@@ -75,7 +87,15 @@ function captions(one: SectionDrawing, width: number, height: number, measure: M
   const name = `${one.station}, 1 : ${PLACES[one.station].scale}`;
   const wide = width > 100;
   const each = wide ? width / 2 : width;
-  const set = SIDES.map((side) => paragraph(`misfit, ${one.station}, ${side}`, `${side}: ${leaning(one.misfit[side])}`, SMALL, each, measure));
+  const set = SIDES.map((side) =>
+    paragraph(
+      `misfit, ${one.station}, ${side}`,
+      `${side}: ${leaning(one.misfit[side])}`,
+      SMALL,
+      each,
+      measure,
+    ),
+  );
   const block = wide ? abreast(set.map((said, i) => ({ x: i * (each + 6), block: said }))) : stacked(set);
   return [
     words("section, near", SMALL, [0, 2], "near"),
@@ -86,13 +106,28 @@ function captions(one: SectionDrawing, width: number, height: number, measure: M
 }
 
 /** The tips' spread as a dimension, where the drawing shows both tips. */
-function spread(one: SectionDrawing, onPaper: (at: At) => At, window: Window, measure: Measure): readonly Item[] {
+function spread(
+  one: SectionDrawing,
+  onPaper: (at: At) => At,
+  window: Window,
+  measure: Measure,
+): readonly Item[] {
   const tree = one.chosen ?? one.today;
   const [near, off] = SIDES.map((side) => tree[side].at(-1)).map((tip) => tip && onPaper(tip));
   if (!one.spread || !near || !off) return [];
   const seen = near[0] > window.left && off[0] < window.right && Math.max(near[1], off[1]) < window.bottom;
   const level = Math.min(Math.max(near[1], off[1]) + 7, window.bottom + 3);
-  return seen ? levelDimension(`spread, ${one.station}`, near, off, level, printed(one.spread, "mm"), { ...FIGURE, size: 2.4 }, measure) : [];
+  return seen
+    ? levelDimension(
+        `spread, ${one.station}`,
+        near,
+        off,
+        level,
+        printed(one.spread, "mm"),
+        { ...FIGURE, size: 2.4 },
+        measure,
+      )
+    : [];
 }
 
 /** Which way the tree's face leaves the back's, in words and degrees. */

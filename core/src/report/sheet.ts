@@ -1,5 +1,5 @@
-import type { Document, Measure } from "../engine/drawing.ts";
 import { abreast, type Block, dealt, moved, stacked } from "../engine/drawing/block.ts";
+import type { Document, Measure } from "../engine/drawing.ts";
 import { answers, stillToRead } from "./sheet-answers.ts";
 import type { SheetData } from "./sheet-data.ts";
 import { follows } from "./sheet-follows.ts";
@@ -35,5 +35,7 @@ export function sheetOf(data: SheetData, measure: Measure): Document {
 }
 
 function below(block: Block): Block {
-  return block.height === 0 ? block : { items: moved(block.items, [0, PART_GAP]), height: block.height + PART_GAP };
+  return block.height === 0
+    ? block
+    : { items: moved(block.items, [0, PART_GAP]), height: block.height + PART_GAP };
 }

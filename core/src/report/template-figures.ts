@@ -1,7 +1,7 @@
-import type { Item, Measure } from "../engine/drawing.ts";
 import { abreast, type Block, stacked } from "../engine/drawing/block.ts";
 import { line } from "../engine/drawing/marks.ts";
 import { paragraph } from "../engine/drawing/paragraph.ts";
+import type { Item, Measure } from "../engine/drawing.ts";
 import { printed } from "./figures.ts";
 import { FIGURE, SMALL, TEXT } from "./looks.ts";
 import type { TemplateData } from "./template-data.ts";
@@ -41,12 +41,19 @@ export function templateFigures(data: TemplateData, width: number, measure: Meas
   ]);
   const key = paragraph("key", keyWords(data), SMALL, width, measure);
   const whole = stacked([both, key], 2);
-  const rule: Item = line("figures, rule", "thin", [[0, whole.height + 2], [width, whole.height + 2]]);
+  const rule: Item = line("figures, rule", "thin", [
+    [0, whole.height + 2],
+    [width, whole.height + 2],
+  ]);
   return { items: [...whole.items, rule], height: whole.height + 4 };
 }
 
 function keyWords(data: TemplateData): string {
-  const today = data.today ? "Whole line: the wanted head. Dashed line: the head today. " : "Whole line: the wanted head. ";
-  const doubt = data.spread.u ? "Bracket under each tip: how far the tip may lie to either side, at true scale. " : "";
+  const today = data.today
+    ? "Whole line: the wanted head. Dashed line: the head today. "
+    : "Whole line: the wanted head. ";
+  const doubt = data.spread.u
+    ? "Bracket under each tip: how far the tip may lie to either side, at true scale. "
+    : "";
   return `${today}${doubt}Half-angles are to the tree's own centre plane. Seen from behind. Cut along the middle of the line; join several sheets where crosses of one name meet.`;
 }

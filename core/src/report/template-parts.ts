@@ -1,6 +1,6 @@
-import type { At, Item, Measure } from "../engine/drawing.ts";
 import { levelDimension, uprightDimension } from "../engine/drawing/dimension.ts";
 import { line, words } from "../engine/drawing/marks.ts";
+import type { At, Item, Measure } from "../engine/drawing.ts";
 import { SIDES } from "../terms/places.ts";
 import { printed } from "./figures.ts";
 import { FIGURE, SMALL, TEXT } from "./looks.ts";
@@ -19,7 +19,9 @@ export interface HeadParts {
 export function headParts(data: TemplateData, measure: Measure): HeadParts {
   const crown = data.wanted.near[0]?.[1] ?? 0;
   const down = ([y, z]: At): At => [y, crown - z];
-  const all = [data.wanted, ...(data.today ? [data.today] : [])].flatMap(({ near, off }) => [...near, ...off]).map(down);
+  const all = [data.wanted, ...(data.today ? [data.today] : [])]
+    .flatMap(({ near, off }) => [...near, ...off])
+    .map(down);
   const tips = { near: down(data.wanted.near.at(-1) ?? [0, 0]), off: down(data.wanted.off.at(-1) ?? [0, 0]) };
   const level = Math.max(tips.near[1], tips.off[1]);
   const items = [
@@ -28,16 +30,37 @@ export function headParts(data: TemplateData, measure: Measure): HeadParts {
     ...doubt(data, tips),
     ...outline("wanted head", data.wanted, down, "medium", false),
     ...(data.today ? outline("today's head", data.today, down, "thin", true) : []),
-    ...levelDimension("spread", tips.near, tips.off, level + 14, printed(data.spread, "mm"), FIGURE, measure, 0.25),
+    ...levelDimension(
+      "spread",
+      tips.near,
+      tips.off,
+      level + 14,
+      printed(data.spread, "mm"),
+      FIGURE,
+      measure,
+      0.25,
+    ),
     ...uprightDimension("depth", [0, 0], [0, level], 14, printed(data.depth, "mm"), FIGURE),
     ...faceWords(data, level),
   ];
   const xs = all.map(([x]) => x);
   const ys = all.map(([, y]) => y);
-  return { items, left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+  return {
+    items,
+    left: Math.min(...xs),
+    right: Math.max(...xs),
+    top: Math.min(...ys),
+    bottom: Math.max(...ys),
+  };
 }
 
-function outline(name: string, head: HeadOutline, down: (at: At) => At, pen: "thin" | "medium", dashed: boolean): readonly Item[] {
+function outline(
+  name: string,
+  head: HeadOutline,
+  down: (at: At) => At,
+  pen: "thin" | "medium",
+  dashed: boolean,
+): readonly Item[] {
   return SIDES.map((side) => line(`${name}, ${side}`, pen, head[side].map(down), { dashed }));
 }
 
@@ -45,17 +68,32 @@ function outline(name: string, head: HeadOutline, down: (at: At) => At, pen: "th
 function centrePlane(level: number): readonly Item[] {
   const strokes: Item[] = [];
   for (let y = -3; y < level + 5; y += 14) {
-    strokes.push(line("centre plane", "thin", [[0, y], [0, Math.min(y + 9, level + 5)]]));
-    strokes.push(line("centre plane", "thin", [[0, y + 11], [0, y + 12]]));
+    strokes.push(
+      line("centre plane", "thin", [
+        [0, y],
+        [0, Math.min(y + 9, level + 5)],
+      ]),
+    );
+    strokes.push(
+      line("centre plane", "thin", [
+        [0, y + 11],
+        [0, y + 12],
+      ]),
+    );
   }
   return strokes;
 }
 
 function tipsLevel(tips: { near: At; off: At }, level: number): readonly Item[] {
   return [
-    line("level of the tips", "thin", [[tips.near[0], level], [tips.off[0], level]]),
+    line("level of the tips", "thin", [
+      [tips.near[0], level],
+      [tips.off[0], level],
+    ]),
     words("level of the tips, words", SMALL, [tips.near[0] + 20, level + 3.4], "level of the tips"),
-    words("level of the tips, words", SMALL, [tips.off[0] - 20, level + 3.4], "level of the tips", { anchor: "end" }),
+    words("level of the tips, words", SMALL, [tips.off[0] - 20, level + 3.4], "level of the tips", {
+      anchor: "end",
+    }),
   ];
 }
 
@@ -67,9 +105,18 @@ function doubt(data: TemplateData, tips: { near: At; off: At }): readonly Item[]
     const [x, y] = [tips[side][0], tips[side][1] + 5];
     const name = `doubt of the tip, ${side}`;
     return [
-      line(name, "medium", [[x - u / 2, y], [x + u / 2, y]]),
-      line(name, "thin", [[x - u / 2, y - 1.5], [x - u / 2, y + 1.5]]),
-      line(name, "thin", [[x + u / 2, y - 1.5], [x + u / 2, y + 1.5]]),
+      line(name, "medium", [
+        [x - u / 2, y],
+        [x + u / 2, y],
+      ]),
+      line(name, "thin", [
+        [x - u / 2, y - 1.5],
+        [x - u / 2, y + 1.5],
+      ]),
+      line(name, "thin", [
+        [x + u / 2, y - 1.5],
+        [x + u / 2, y + 1.5],
+      ]),
     ];
   });
 }
@@ -77,5 +124,8 @@ function doubt(data: TemplateData, tips: { near: At; off: At }): readonly Item[]
 function faceWords(data: TemplateData, level: number): readonly Item[] {
   const face = `${data.face} face`;
   const y = level * 0.8;
-  return [words("face, near", TEXT, [-20, y], face, { anchor: "end" }), words("face, off", TEXT, [20, y], face)];
+  return [
+    words("face, near", TEXT, [-20, y], face, { anchor: "end" }),
+    words("face, off", TEXT, [20, y], face),
+  ];
 }

@@ -1,8 +1,8 @@
-import type { At, Document, Item, Measure } from "../engine/drawing.ts";
-import { clipped, type Window } from "../engine/drawing/clip.ts";
 import { moved } from "../engine/drawing/block.ts";
+import { clipped, type Window } from "../engine/drawing/clip.ts";
 import { line, words } from "../engine/drawing/marks.ts";
 import { type Stretch, tiles } from "../engine/drawing/tiles.ts";
+import type { At, Document, Item, Measure } from "../engine/drawing.ts";
 import { HEADING } from "./looks.ts";
 import { registerMarks } from "./register-marks.ts";
 import type { TemplateData } from "./template-data.ts";
@@ -30,7 +30,10 @@ export function templateOf(data: TemplateData, measure: Measure): Document {
     columns.map((column, c): readonly Item[] => [
       ...moved(figures.items, [0, 4]),
       ...moved(seen(head.items, column, row), [-column.from, figures.height + 8 - row.from]),
-      ...moved(registerMarks({ columns, rows, column: c, row: r, overlap: OVERLAP }), [-column.from, figures.height + 8 - row.from]),
+      ...moved(registerMarks({ columns, rows, column: c, row: r, overlap: OVERLAP }), [
+        -column.from,
+        figures.height + 8 - row.from,
+      ]),
       ...sideWords(columns.length, c, room.width, figures.height + 8),
     ]),
   );
@@ -40,12 +43,15 @@ export function templateOf(data: TemplateData, measure: Measure): Document {
 /** What one sheet shows: lines cut at its edge, words and closed marks that stand on it whole. */
 function seen(items: readonly Item[], column: Stretch, row: Stretch): readonly Item[] {
   const window: Window = { left: column.from, right: column.to, top: row.from, bottom: row.to };
-  const holds = ([x, y]: At) => x >= window.left && x <= window.right && y >= window.top && y <= window.bottom;
+  const holds = ([x, y]: At) =>
+    x >= window.left && x <= window.right && y >= window.top && y <= window.bottom;
   return items.flatMap((item): readonly Item[] => {
     if (item.kind === "text") return holds(item.at) ? [item] : [];
     if (item.kind === "band") return [];
     if (item.closed) return item.points.every(holds) ? [item] : [];
-    return clipped(item.points, window).map((points) => line(item.name, item.pen, points, { dashed: item.dashed }));
+    return clipped(item.points, window).map((points) =>
+      line(item.name, item.pen, points, { dashed: item.dashed }),
+    );
   });
 }
 

@@ -1,6 +1,6 @@
-import type { At, Item, Measure } from "../engine/drawing.ts";
 import { moved } from "../engine/drawing/block.ts";
 import { box, words } from "../engine/drawing/marks.ts";
+import type { At, Item, Measure } from "../engine/drawing.ts";
 import { fitted } from "./fitted.ts";
 import { SMALL, TEXT } from "./looks.ts";
 import type { SheetFacts } from "./sheet-facts.ts";
@@ -18,7 +18,14 @@ interface Cell {
 }
 
 /** Who, what, when, by whom, from which readings, which sheet of how many. */
-export function titleBlock(facts: SheetFacts, sheet: number, of: number, at: At, width: number, measure: Measure): readonly Item[] {
+export function titleBlock(
+  facts: SheetFacts,
+  sheet: number,
+  of: number,
+  at: At,
+  width: number,
+  measure: Measure,
+): readonly Item[] {
   const part = (share: number) => width * share;
   const upper: readonly Cell[] = [
     { name: "case", said: facts.caseTitle, width: part(0.4) },

@@ -28,7 +28,8 @@ export function linesAt(net: Net, level: number): readonly (readonly At[])[] {
       return from.over < 0 !== to.over < 0 ? [cut(from, to)] : [];
     });
     const [a, b] = cuts;
-    return a && b ? [[a, b]] : [];
+    // A corner exactly at the level gives a piece without length.
+    return a && b && (a[0] !== b[0] || a[1] !== b[1]) ? [[a, b]] : [];
   });
   return chained(pieces);
 }

@@ -10,7 +10,11 @@ export type Slope = "rising" | "falling";
  * The lines stand on one grid of the whole page, so that neighbouring areas meet.
  * @param pitch distance between lines, mm, over 0
  */
-export function hatch(rings: readonly (readonly At[])[], pitch: number, slope: Slope): readonly (readonly [At, At])[] {
+export function hatch(
+  rings: readonly (readonly At[])[],
+  pitch: number,
+  slope: Slope,
+): readonly (readonly [At, At])[] {
   const sign = slope === "rising" ? 1 : -1;
   // Every line is one value of c = x + sign y; along it t = x - sign y runs.
   const step = pitch * Math.sqrt(2);

@@ -11,12 +11,32 @@ interface Stroke {
 
 /** A line through points, mm. Open, whole and unfilled unless said. */
 export function line(name: string, pen: Pen, points: readonly At[], stroke: Stroke = {}): Line {
-  return { kind: "line", name, points, pen, closed: stroke.closed ?? false, dashed: stroke.dashed ?? false, fill: stroke.fill ?? "none" };
+  return {
+    kind: "line",
+    name,
+    points,
+    pen,
+    closed: stroke.closed ?? false,
+    dashed: stroke.dashed ?? false,
+    fill: stroke.fill ?? "none",
+  };
 }
 
 /** A rectangle from its upper left corner, mm. */
-export function box(name: string, pen: Pen, [x, y]: At, width: number, height: number, fill: Line["fill"] = "none"): Line {
-  const corners: At[] = [[x, y], [x + width, y], [x + width, y + height], [x, y + height]];
+export function box(
+  name: string,
+  pen: Pen,
+  [x, y]: At,
+  width: number,
+  height: number,
+  fill: Line["fill"] = "none",
+): Line {
+  const corners: At[] = [
+    [x, y],
+    [x + width, y],
+    [x + width, y + height],
+    [x, y + height],
+  ];
   return line(name, pen, corners, { closed: true, fill });
 }
 
@@ -36,5 +56,16 @@ interface Setting {
 /** Words on a base line. */
 export function words(name: string, type: Type, at: At, said: string, setting: Setting = {}): Words {
   const { anchor = "start", ink = "ink", turn = 0 } = setting;
-  return { kind: "text", name, at, words: said, face: type.face, bold: type.bold, size: type.size, anchor, ink, turn };
+  return {
+    kind: "text",
+    name,
+    at,
+    words: said,
+    face: type.face,
+    bold: type.bold,
+    size: type.size,
+    anchor,
+    ink,
+    turn,
+  };
 }

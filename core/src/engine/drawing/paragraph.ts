@@ -28,7 +28,9 @@ const UNIT = /^(mm|cm|m|in|kg|N|kN|kPa|%|°|min|weeks|±)([).,;:]*)$/;
  */
 export function paragraph(name: string, said: string, look: Look, width: number, measure: Measure): Block {
   const lines = broken(tokens(said, look), look, width, measure);
-  const items = lines.flatMap((line, i) => set(name, line, look, [0, (i + BASE_LINE) * look.leading], measure));
+  const items = lines.flatMap((line, i) =>
+    set(name, line, look, [0, (i + BASE_LINE) * look.leading], measure),
+  );
   return { items, height: lines.length * look.leading };
 }
 
@@ -57,7 +59,12 @@ function wide(token: Token, look: Look, measure: Measure): number {
   return measure(token.words, token.face, look.bold, sizeOf(token.face, look)) + tail;
 }
 
-function broken(all: readonly Token[], look: Look, width: number, measure: Measure): readonly (readonly Token[])[] {
+function broken(
+  all: readonly Token[],
+  look: Look,
+  width: number,
+  measure: Measure,
+): readonly (readonly Token[])[] {
   const space = measure(" ", look.face, look.bold, look.size);
   const lines: Token[][] = [];
   let left = 0;
@@ -87,7 +94,13 @@ function chopped(token: Token, look: Look, width: number, measure: Measure): rea
 }
 
 /** One line: neighbours of one face become one text, so that a reader of the paper gets sentences and not words. */
-function set(name: string, line: readonly Token[], look: Look, [x, y]: At, measure: Measure): readonly Item[] {
+function set(
+  name: string,
+  line: readonly Token[],
+  look: Look,
+  [x, y]: At,
+  measure: Measure,
+): readonly Item[] {
   let at = x;
   return pieces(line, look).map(({ words: said, face }) => {
     const size = sizeOf(face, look);
@@ -97,7 +110,10 @@ function set(name: string, line: readonly Token[], look: Look, [x, y]: At, measu
   });
 }
 
-function pieces(line: readonly Token[], look: Look): readonly { readonly words: string; readonly face: Face }[] {
+function pieces(
+  line: readonly Token[],
+  look: Look,
+): readonly { readonly words: string; readonly face: Face }[] {
   const out: { words: string; face: Face }[] = [];
   const add = (said: string, face: Face) => {
     const last = out.at(-1);

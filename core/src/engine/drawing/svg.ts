@@ -26,8 +26,14 @@ function part(item: Item): string {
   if (item.kind === "band") return band(item, named);
   const d = path(item.points, item.closed);
   const fill = item.fill === "ink" || item.fill === "paper" ? INKS[item.fill] : "none";
-  const outline = stroked(d, PENS[item.pen], `${named} fill="${fill}"${item.dashed ? ` stroke-dasharray="${DASH.join(" ")}"` : ""}`);
-  return item.fill === "hatch" ? `<g ${named}>${fine(item)}${stroked(d, PENS[item.pen], 'fill="none"')}</g>` : outline;
+  const outline = stroked(
+    d,
+    PENS[item.pen],
+    `${named} fill="${fill}"${item.dashed ? ` stroke-dasharray="${DASH.join(" ")}"` : ""}`,
+  );
+  return item.fill === "hatch"
+    ? `<g ${named}>${fine(item)}${stroked(d, PENS[item.pen], 'fill="none"')}</g>`
+    : outline;
 }
 
 function stroked(d: string, pen: number, more: string): string {
@@ -41,7 +47,9 @@ function band(item: Extract<Item, { kind: "band" }>, named: string): string {
 }
 
 function fine(item: Item): string {
-  const d = fineLines(item).map((run) => path(run, false)).join("");
+  const d = fineLines(item)
+    .map((run) => path(run, false))
+    .join("");
   return stroked(d, PENS.thin, 'fill="none"');
 }
 
@@ -63,10 +71,24 @@ function mm(value: number): string {
   return String(Math.round(value * 1000) / 1000 + 0);
 }
 
-const ESCAPES: { readonly [sign: string]: string } = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&apos;" };
+const ESCAPES: { readonly [sign: string]: string } = {
+  "&": "&amp;",
+  "<": "&lt;",
+  ">": "&gt;",
+  '"': "&quot;",
+  "'": "&apos;",
+};
 
 function escaped(said: string): string {
-  // Signs that XML does not allow at all are left out: they cannot be escaped.
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: those are the signs meant
-  return said.replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, "").replace(/[&<>"']/g, (sign) => ESCAPES[sign] ?? sign);
+  return Array.from(said)
+    .filter(allowedInXml)
+    .map((sign) => ESCAPES[sign] ?? sign)
+    .join("");
+}
+
+/** Signs that XML 1.0 does not allow at all are left out: they cannot be escaped (section 2.2, from memory). */
+function allowedInXml(sign: string): boolean {
+  const code = sign.codePointAt(0) ?? 0;
+  if (code < 0x20) return code === 0x9 || code === 0xa || code === 0xd;
+  return !(code >= 0xd800 && code <= 0xdfff) && code !== 0xfffe && code !== 0xffff;
 }
