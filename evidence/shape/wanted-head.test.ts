@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { fillNeededMm, sectionsOf } from "../../core/src/fit/sections.ts";
+import { standsAtMm } from "../../core/src/fit/stands-at.ts";
 import { buildBack, buildFront, isLacking } from "../../core/src/shape/back.ts";
 import { buildHead } from "../../core/src/shape/head.ts";
 import { headOutline, wantedOutline } from "../../core/src/shape/head-outline.ts";
@@ -178,5 +179,56 @@ describe("tree against back", () => {
     // The trade's own example: 5 degrees over 90 mm is 7.9 mm.
     expect(fill.near).toBeCloseTo(7.9, 1);
     expect(fill.off).toBe(0);
+  });
+});
+
+describe("where a head stands", () => {
+  const head = (degrees: number, spreadMm: number): Head => ({
+    spreadMm,
+    spreadUpperMm: undefined,
+    upperBelowCrownMm: undefined,
+    depthMm: 95,
+    crownRadiusMm: 32,
+    thicknessMm: 9,
+    halfAngleRad: { near: degrees * DEGREE, off: degrees * DEGREE },
+  });
+  const stands = (section: Section, one: Head, panelMm: number) => {
+    const at = standsAtMm(section, one, panelMm, {});
+    if (typeof at !== "number") throw new Error(at.lacking.join(" "));
+    return at;
+  };
+  test("on a roof of its own angle: in closed form, with and without a panel", () => {
+    // Tips 100 mm out on a roof of 45 degrees lie 100 mm below its ridge.
+    expect(stands(roof(45, 45), head(45, 200), 0)).toBeCloseTo(-5, 0);
+    expect(stands(roof(45, 45), head(45, 200), 20)).toBeCloseTo(-5 + 20 / Math.sin(45 * DEGREE), 0);
+  });
+  test("it rests on the larger side", () => {
+    expect(stands(roof(50, 40), head(45, 200), 0)).toBeCloseTo(stands(roof(40, 40), head(45, 200), 0), 1);
+  });
+  test("the head wanted where it stands is the head itself when its angle is right, and opens by the angle that lacks", () => {
+    const section = roof(45, 45);
+    const differs = (one: Head) => {
+      const found = wantedHead(
+        section,
+        { depthMm: 95, clearanceMm: stands(section, one, 20), panelMm: 20 },
+        {},
+      );
+      if (isLacking(found)) throw new Error(found.lacking.join(" "));
+      return found.spreadMm - one.spreadMm;
+    };
+    expect(Math.abs(differs(head(45, 205)))).toBeLessThan(0.5);
+    expect(Math.abs(differs(head(45, 180)))).toBeLessThan(0.5);
+    // Turned about the middle of its 60 mm straight part by what 41 degrees lack of 45.
+    expect(differs(head(41, 205))).toBeCloseTo(60 * (Math.tan(45 * DEGREE) - Math.tan(41 * DEGREE)), 0);
+  });
+  test("a trace that ends too high is named", () => {
+    const short = buildFront(
+      frontOnly(
+        Array.from({ length: 29 }, (_, i): [number, number] => [-70 + 5 * i, -0.2 * Math.abs(-70 + 5 * i)]),
+      ),
+      "cold",
+    );
+    if (isLacking(short)) throw new Error("lacking");
+    expect(standsAtMm(short, head(45, 205), 0, {})).toEqual({ lacking: ["traces.front.points"] });
   });
 });
