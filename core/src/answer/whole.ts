@@ -5,15 +5,13 @@ import { assumed } from "../fit/load.ts";
 import type { Mesh } from "../fit/panel-cells.ts";
 import { restOf } from "../fit/rest.ts";
 import { sectionsOf } from "../fit/sections.ts";
+import { standsAtMm } from "../fit/stands-at.ts";
 import { type HeadMove, movedHead, treeAt } from "../reach/turn.ts";
 import type { TurnBelief } from "../reach/setting.ts";
 import { isLacking } from "../shape/back.ts";
 import type { Deviations, Head, Section, Tree } from "../shape/model.ts";
 import { type WantedHead, wantedHead } from "../shape/wanted-head.ts";
 import type { Forms } from "./forms.ts";
-
-/** Clearance that a wanted head is to leave girthed, mm: a finger more than the least (common practice, no source). */
-export const WANTED_CLEARANCE_MM = 55;
 
 /** One setting on one horse in one draw: the head it makes, its sections by temper, and how the whole rests. */
 export interface Whole {
@@ -70,6 +68,9 @@ function turnBelief(deviations: Deviations, move: HeadMove): TurnBelief {
 
 function wantedFor(front: Section, head: Head, tree: Tree | undefined, deviations: Deviations): WantedHead | undefined {
   const panelMm = tree === undefined ? 0 : (tree.halves.near.thicknessMm.front.middle + tree.halves.off.thicknessMm.front.middle) / 2;
-  const found = wantedHead(front, { depthMm: head.depthMm, clearanceMm: WANTED_CLEARANCE_MM, panelMm }, deviations);
+  // Wanted at the height where this head stands: a computed clearance is never held against a read one.
+  const clearanceMm = standsAtMm(front, head, panelMm, deviations);
+  if (typeof clearanceMm !== "number") return undefined;
+  const found = wantedHead(front, { depthMm: head.depthMm, clearanceMm, panelMm }, deviations);
   return isLacking(found) ? undefined : found;
 }
