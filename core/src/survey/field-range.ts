@@ -1,6 +1,6 @@
 import { asksFor, UNITS, type Unit, usualUnit } from "../engine/quantity/index.ts";
 import { ABSENT } from "../terms/knowing.ts";
-import type { Field } from "./typed.ts";
+import type { Field } from "./field.ts";
 
 /** lo and hi in the unit typed, rounded inward to two places so that both printed ends are allowed themselves. */
 export function rangeIn(

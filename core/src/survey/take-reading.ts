@@ -1,11 +1,11 @@
 import { z } from "zod";
 import { type Parsed, parseQuantity } from "../engine/quantity/index.ts";
 import { ABSENT, type Absent } from "../terms/knowing.ts";
+import type { Field, TypedReading } from "./field.ts";
 import { allowedReading, asksUnit, inRange, rangeIn } from "./field-range.ts";
 import { doubtOf, instrumentsFor } from "./instrument-records.ts";
 import type { Measured } from "./reading.ts";
 import { meanOf, ownOfMean } from "./repeats.ts";
-import type { Field, TypedReading } from "./typed.ts";
 
 type Value = number | string;
 type Path = (string | number)[];

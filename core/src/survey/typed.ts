@@ -1,26 +1,8 @@
 import { z } from "zod";
-import { INSTRUMENTS, type Instrument } from "../terms/instruments.ts";
 import { SAID, SEEN, SIGN } from "../terms/knowing.ts";
-import type { Measured, QuantityKind } from "./reading.ts";
+import { type Field, fullReading, typedValue } from "./field.ts";
+import type { Measured } from "./reading.ts";
 import { takeReading } from "./take-reading.ts";
-
-/** What a field may hold: kind, the allowed range in the canonical unit shown to people (mm, degrees, kg, N), its usual instrument. */
-export interface Field {
-  readonly kind: QuantityKind;
-  /** Lowest allowed value, in mm, degrees, kg, N, count, minutes, years or weeks. */
-  readonly lo: number;
-  readonly hi: number;
-  readonly by: Instrument;
-  readonly about: string;
-}
-
-const typedValue = z.union([z.number(), z.string()]);
-const fullReading = z.strictObject({
-  read: z.union([typedValue, z.array(typedValue).min(1).max(20)]),
-  by: z.enum(INSTRUMENTS).optional(),
-  uncertainty: typedValue.optional(),
-});
-export type TypedReading = number | string | z.output<typeof fullReading>;
 
 /**
  * A measured field of the case file: a number in the usual unit, text with a unit ("4 1/4 in"),
