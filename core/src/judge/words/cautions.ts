@@ -19,6 +19,7 @@ export const CAUTIONS = [
   note("horse-vet-asks", "Ask the vet whether the horse may be ridden meanwhile."),
   note("horse-not-diagnosis", "A reaction to the hand is told as it was seen; what it means is for the vet to say."),
   note("horse-not-looked", "Not everything was looked at on the horse; until it is, nothing here says that it may be ridden."),
+  note("saddle-not-looked", "Not everything was looked at on the saddle; until it is, nothing here says that it may be ridden in."),
   note("saddle-under-cover", "What lies under the cover was not seen."),
   note("work-no-heat-on-wood", "A laminated tree is never heated; a plate is never bent to size; no head is moved on one side only."),
   note("work-ridden-check", "The ridden check decides, on both reins, before the work counts as done."),
@@ -47,7 +48,7 @@ export const HORSE_CAUTIONS: { readonly [A in HorseAnswer]: readonly CautionId[]
 };
 
 export const SADDLE_CAUTIONS: { readonly [A in SaddleAnswer]: readonly CautionId[] } = {
-  "not-looked": ["stop-saddle"],
+  "not-looked": ["saddle-not-looked"],
   "sound-dressed": ["saddle-under-cover"],
   "sound-bare": [],
   "strip-before-altering": ["saddle-under-cover"],

@@ -1,0 +1,93 @@
+import { describe, expect, it } from "vitest";
+import { type OwnerAnswer, answerOwner } from "../../core/src/judge/owner.ts";
+import { type OwnerQuestion, type OwnerQuestionFile, ownerQuestionSchema } from "../../core/src/judge/owner/question.ts";
+import { statesOf } from "./states.ts";
+
+const SAYS = ["no", "dont-know", "yes"] as const;
+const GOOD: OwnerQuestionFile = {
+  arch: "polymer",
+  metal: "bar",
+  exchange: "plate",
+  toldByMaker: "yes",
+  underFiveYears: "yes",
+  inWarranty: "no",
+  makerAllowsOwner: "yes",
+  ownedSinceNew: "yes",
+  claimOrDispute: "no",
+  youOwnIt: "yes",
+  otherHorses: "no",
+  hoursAWeek: "3-to-8",
+  accidents: { rolledOn: "no", horseFell: "no", fellOffRack: "no", drivenOver: "no", dragged: "no", dropped: "no", castInBox: "no", hungFromBars: "no" },
+  clicksOrMoves: "no",
+  crackOrWhiteLine: "no",
+  strapOrBarWorn: "no",
+  uneven: "no",
+  sore: "no",
+  flinches: "no",
+  changed: "no",
+  slips: "no",
+  growingOrOffWork: "no",
+};
+const asked = (more: OwnerQuestionFile): OwnerQuestion => ownerQuestionSchema.parse({ ...GOOD, ...more });
+
+/** Everything an owner reads. */
+const words = (answer: OwnerAnswer): string =>
+  [...answer.stops, ...answer.atHome, ...answer.see.map((one) => one.why), ...answer.because.map((one) => one.says)].join(" ");
+
+const SIGNS = {
+  clicksOrMoves: SAYS,
+  crackOrWhiteLine: SAYS,
+  strapOrBarWorn: SAYS,
+  uneven: SAYS,
+  sore: SAYS,
+  flinches: SAYS,
+  changed: SAYS,
+  slips: SAYS,
+  claimOrDispute: SAYS,
+  accident: SAYS,
+} as const;
+
+describe("the owner's question", () => {
+  it("no set of answers with a stop sign, or a yes to any sign, reaches work at home", () => {
+    let count = 0;
+    const base = asked({});
+    for (const { accident, ...signs } of statesOf(SIGNS)) {
+      const answer = answerOwner({ ...base, ...signs, accidents: { ...base.accidents, rolledOn: accident } });
+      const isSet = answer.stops.length > 0 || accident === "yes" || Object.values(signs).includes("yes");
+      if (isSet && answer.atHome.length > 0) throw new Error(JSON.stringify({ accident, ...signs }));
+      count++;
+    }
+    console.log(`owner: ${count} states of the signs`);
+  });
+  it("each accident by itself is a stop sign", () => {
+    for (const one of Object.keys(asked({}).accidents)) {
+      const answer = answerOwner(asked({ accidents: { ...GOOD.accidents, [one]: "yes" } }));
+      expect([one, answer.stops.length, answer.atHome]).toEqual([one, 1, []]);
+    }
+  });
+  it("with everything good: home work is looking and placing, and a change names who looks first", () => {
+    const answer = answerOwner(asked({}));
+    expect(answer.atHome.length).toBeGreaterThan(3);
+    expect(answer.atHome.join(" ")).toContain("a fitter first looks");
+    expect(answer.see.map((one) => one.who)).toContain("fitter");
+  });
+  it("one answer that only makes a change doubtful takes what a change needs away", () => {
+    for (const more of [{ makerAllowsOwner: "dont-know" }, { youOwnIt: "no" }, { toldByMaker: "dont-know", exchange: "unknown" }] as const) {
+      expect(answerOwner(asked(more)).atHome.join(" ")).not.toContain("What a change");
+    }
+  });
+  it("knowing nothing at all: look, and see a fitter and the maker", () => {
+    const answer = answerOwner(ownerQuestionSchema.parse({}));
+    expect([answer.horse, answer.saddle, answer.atHome.length]).toEqual(["not-examined", "not-looked", 1]);
+  });
+  it("never a figure of press or heat, a promise, or the word to change a plate", () => {
+    for (const exchange of ["none", "plate", "insert", "unknown"] as const) {
+      for (const arch of ["wood", "polymer", "composite", "unknown"] as const) {
+        for (const metal of ["none", "bar", "plates", "springs", "unknown"] as const) {
+          const said = words(answerOwner(asked({ exchange, arch, metal, growingOrOffWork: "dont-know" })));
+          expect(said).not.toMatch(/\bkN\b|\bbar of pressure\b|°|\bsafe\b|\bguarantee|change-plate|Change the plate|\d+ ?mm/i);
+        }
+      }
+    }
+  });
+});
