@@ -3,9 +3,9 @@ import type { Candidate, MeasuredLimit } from "../judge/input.ts";
 import { measureLimits } from "../judge/measure.ts";
 import type { Setting } from "../reach/setting.ts";
 import type { HeadMove } from "../reach/turn.ts";
-import type { Survey } from "../survey/case.ts";
+import type { Survey, SurveyedHorse } from "../survey/case.ts";
 import { type DrawTable, doubtOf, movedDoubt, TRIAL_MM } from "./draws.ts";
-import { feelersAfter } from "./feelers.ts";
+import { feelersAfter, templateFaces, templateOffered } from "./feelers.ts";
 import { asLimit, type Figure, figuresOf, horseSides } from "./figures.ts";
 import { carried, type Moved, movedBy } from "./follows.ts";
 import type { Ready } from "./ready.ts";
@@ -36,12 +36,19 @@ export function tryAll(ready: Ready, settings: readonly Setting[], mesh: Mesh): 
 }
 
 /** Limits that are computed as they stand today, as sure as the draws make them. */
-export function computedToday({ forms, today }: Ready, table: DrawTable): readonly MeasuredLimit[] {
+export function computedToday(horse: SurveyedHorse, { forms, today }: Ready, table: DrawTable): readonly MeasuredLimit[] {
   if (today === undefined) return [];
   return [
-    ...figuresOf(today).map((figure) => asLimit(figure, doubtOf(table, `today ${figure.key}`))),
+    ...figuresLeft(horse, today).map((figure) => asLimit(figure, doubtOf(table, `today ${figure.key}`))),
+    ...templateFaces(horse, today.head),
     ...horseSides(forms, {}).map((figure) => asLimit(figure, doubtOf(table, figure.key))),
   ];
+}
+
+/** A template offered up takes the place of the front section that is computed from two readings. */
+function figuresLeft(horse: SurveyedHorse, whole: Whole): readonly Figure[] {
+  const all = figuresOf(whole);
+  return templateOffered(horse, whole.head) ? all.filter(({ rule }) => rule === "face-rail") : all;
 }
 
 /** How sure the computed limits after a setting are. */
@@ -64,22 +71,22 @@ export function drawnDoubts(table: DrawTable): AfterDoubts {
 }
 
 /** All limits of one horse after a setting: the computed ones, and the readings carried over. */
-export function limitsAfter(survey: Survey, ready: Ready, changeMm: number, after: Whole | undefined, doubts: AfterDoubts): readonly MeasuredLimit[] {
+export function limitsAfter(survey: Survey, ready: Ready, after: Whole | undefined, doubts: AfterDoubts): readonly MeasuredLimit[] {
   const { today, horseIndex } = ready;
   const horse = survey.horses[horseIndex];
   if (today === undefined || after === undefined || horse === undefined) return [];
   const readings = measureLimits(survey, horseIndex);
   return [
-    ...figuresOf(after).map((figure) => asLimit(figure, doubts.figure(figure))),
+    ...figuresLeft(horse, after).map((figure) => asLimit(figure, doubts.figure(figure))),
     ...carried(readings, movedBy(today, after), doubts.moved),
-    ...feelersAfter(horse, today.head, changeMm, readings),
+    ...feelersAfter(horse, today.head, after.head),
   ];
 }
 
 /** Every setting with the whole it makes for this horse, and for the others that wear the saddle. */
 export function candidatesOf(survey: Survey, settings: readonly Setting[], own: Tried, others: readonly Tried[]): readonly Candidate[] {
   const after = ({ ready, wholes }: Tried, setting: Setting, i: number) =>
-    limitsAfter(survey, ready, setting.changeMm, wholes[i], firstDoubts(ready.first, setting.changeMm));
+    limitsAfter(survey, ready, wholes[i], firstDoubts(ready.first, setting.changeMm));
   return settings.map((setting, i) => ({
     setting,
     after: after(own, setting, i),

@@ -1,24 +1,72 @@
-import { cos } from "../engine/number/index.ts";
+import { atan, cos } from "../engine/number/index.ts";
+import { ASSUMED } from "../fit/assumed.ts";
 import type { MeasuredLimit } from "../judge/input.ts";
+import { U_PER_SD } from "../judge/measure/figure.ts";
 import type { Head } from "../shape/model.ts";
+import { STRAIGHT_BELOW_CROWN_MM } from "../shape/wanted-head.ts";
 import type { SurveyedHorse } from "../survey/case.ts";
-import { isRead } from "../survey/reading.ts";
+import { isRead, type Reading } from "../survey/reading.ts";
+import { SIDES, type Side } from "../terms/places.ts";
+import { DEG_PER_RAD } from "./figures.ts";
+
+/** How well a card template is held against a head: one standard deviation, mm (assumption 0.5 to 2). */
+const HELD_MM = 1;
+
+/** Feelers of one side, from tip to top, and how high over the tip each was held along the upright, mm. */
+interface Feelers {
+  readonly tip: Reading;
+  readonly middle: Reading;
+  readonly top: Reading;
+  readonly heightMm: number;
+}
+
+function feelersOf(horse: SurveyedHorse, side: Side, head: Head): Feelers | undefined {
+  const at = (place: "Tip" | "Middle" | "Top") => horse.template[`${side}${place}`];
+  const [tip, middle, top] = [at("Tip"), at("Middle"), at("Top")];
+  if (!isRead(tip) || !isRead(middle) || !isRead(top)) return undefined;
+  return { tip, middle, top, heightMm: head.depthMm - STRAIGHT_BELOW_CROWN_MM };
+}
+
+/** True where a card template of this horse was offered up with feelers at all places of both sides. */
+export function templateOffered(horse: SurveyedHorse, head: Head): boolean {
+  return SIDES.every((side) => feelersOf(horse, side, head) !== undefined);
+}
 
 /**
- * What the feelers under a template would read after the head has moved: its tips by half the change, square to the
- * point; half way up by half of that; nothing at the top. Derived; the doubt stays today's.
+ * The front section as the card template tells it: a template cut to the horse and held against the head compares the
+ * two faces by themselves, far surer than two angles subtracted. Positive: the head is steeper (tight at the tip).
  */
-export function feelersAfter(horse: SurveyedHorse, head: Head, changeMm: number, today: readonly MeasuredLimit[]): readonly MeasuredLimit[] {
-  return today
-    .filter((limit) => limit.rule === "feeler" && limit.value !== undefined && limit.side !== undefined)
-    .map((limit) => {
-      const side = limit.side ?? "near";
-      const tip = (changeMm / 2) * cos(head.halfAngleRad[side]);
-      const shifts = { Top: 0, Middle: tip / 2, Tip: tip };
-      const read = (["Top", "Middle", "Tip"] as const).map((place) => {
-        const measured = horse.template[`${side}${place}`];
-        return (isRead(measured) ? measured.value : Number.NaN) + shifts[place];
-      });
-      return { ...limit, value: Math.max(...read) - Math.min(...read) };
-    });
+export function templateFaces(horse: SurveyedHorse, head: Head): readonly MeasuredLimit[] {
+  return SIDES.flatMap((side) => {
+    const feelers = feelersOf(horse, side, head);
+    if (feelers === undefined) return [];
+    const alongMm = feelers.heightMm / cos(head.halfAngleRad[side]);
+    const { top, tip } = feelers;
+    const sd = Math.sqrt(top.own * top.own + tip.own * tip.own + HELD_MM * HELD_MM) / alongMm;
+    const value = atan((top.value - tip.value) / alongMm) * DEG_PER_RAD;
+    return [{ rule: "face-front", at: `${side}, template`, value, u: U_PER_SD * sd * DEG_PER_RAD, missing: [], station: "front", side }];
+  });
+}
+
+/**
+ * What feelers and template faces would read after the head has moved: its halves turn about their hinge, so the tip
+ * goes out by half of the change and a place higher up by less. Derived; the doubts stay today's.
+ */
+export function feelersAfter(horse: SurveyedHorse, today: Head, after: Head): readonly MeasuredLimit[] {
+  const tipOut = (after.spreadMm - today.spreadMm) / 2;
+  const hingeMm = ASSUMED.hingePart.base * today.depthMm;
+  const uneven = SIDES.flatMap((side): MeasuredLimit[] => {
+    const feelers = feelersOf(horse, side, today);
+    if (feelers === undefined) return [];
+    const out = (part: number) => tipOut * (1 - (part * feelers.heightMm) / hingeMm) * cos(today.halfAngleRad[side]);
+    const read = [feelers.tip.value + out(0), feelers.middle.value + out(0.5), feelers.top.value + out(1)];
+    const u = U_PER_SD * Math.sqrt(2) * feelers.tip.own;
+    return [{ rule: "feeler", at: side, side, value: Math.max(...read) - Math.min(...read), u, missing: [] }];
+  });
+  const faces = templateFaces(horse, today).map((face) => {
+    const side = face.side ?? "near";
+    const turn = (after.halfAngleRad[side] - today.halfAngleRad[side]) * DEG_PER_RAD;
+    return { ...face, value: face.value === undefined ? undefined : face.value - turn };
+  });
+  return [...uneven, ...faces];
 }

@@ -62,10 +62,11 @@ const NOT_TOLD: BySide<number | undefined> = { near: undefined, off: undefined }
 /** What the judge takes. `table`: draws at today's setting; without it the first look's doubts stand. */
 export function toJudge({ survey, horseIndex, settings, own, others, lacking }: Road, table?: DrawTable): CaseToJudge {
   const rest = { survey, horseIndex, lacking };
-  if (own === undefined) return { ...rest, computedToday: [], candidates: [], largerSide: undefined, fillMm: NOT_TOLD };
+  const horse = survey.horses[horseIndex];
+  if (own === undefined || horse === undefined) return { ...rest, computedToday: [], candidates: [], largerSide: undefined, fillMm: NOT_TOLD };
   return {
     ...rest,
-    computedToday: computedToday(own.ready, table ?? own.ready.first),
+    computedToday: computedToday(horse, own.ready, table ?? own.ready.first),
     candidates: candidatesOf(survey, settings, own, others),
     largerSide: largerSide(own.ready),
     fillMm: fillMm(own.ready),

@@ -54,8 +54,8 @@ export function judgedWith(road: Road, settled: Settled, table: DrawTable): Judg
 }
 
 function drawnLimits(road: Road, settled: Settled, table: DrawTable): readonly MeasuredLimit[] {
-  const { ready, setting, today, after } = settled;
-  return limitsAfter(road.survey, { ...ready, today }, setting?.changeMm ?? 0, after, doubtsOf(settled, table));
+  const { ready, today, after } = settled;
+  return limitsAfter(road.survey, { ...ready, today }, after, doubtsOf(settled, table));
 }
 
 /** Doubts at the chosen setting: what was drawn, and what the coarser mesh of the draws may hide. */

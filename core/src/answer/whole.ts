@@ -25,8 +25,7 @@ export interface Whole {
 
 export interface How {
   readonly deviations: Deviations;
-  /** undefined: only sections are computed. */
-  readonly mesh: Mesh | undefined;
+  readonly mesh: Mesh;
   readonly start?: Pose | undefined;
 }
 
@@ -53,7 +52,7 @@ export function wholeAt(forms: Forms, move: HeadMove, how: How): Whole | undefin
 function rested(forms: Forms, tree: Tree | undefined, how: How): Pick<Whole, "rest" | "pose"> {
   const { back, mass } = forms;
   const { mesh, deviations, start } = how;
-  if (tree === undefined || back === undefined || mesh === undefined) return { rest: undefined, pose: undefined };
+  if (tree === undefined || back === undefined) return { rest: undefined, pose: undefined };
   return restOf({ tree, back, surface: back.surface(deviations), mass, deviations }, mesh, { start });
 }
 
