@@ -15,6 +15,7 @@ export interface Run {
 
 /** Chooses a font for each character and knows how wide words come out. */
 export interface Typesetter {
+  readonly files: readonly (FontFile & { readonly name: string })[];
   runs(words: string, face: Face, bold: boolean, place?: Place): readonly Run[];
   width(run: Run, size: number): number;
 }
@@ -31,6 +32,7 @@ export function typesetter(pdf: Pdf, fonts: readonly FontFile[]): Typesetter {
   const chosen = new Map<string, string | undefined>();
 
   return {
+    files: named,
     runs(words, face, bold, place) {
       const runs: { font: string; words: string }[] = [];
       for (const character of words) {

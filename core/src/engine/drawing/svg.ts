@@ -1,19 +1,24 @@
 import { type At, type Face, INKS, type Item, type Page, PENS, TINTS } from "../drawing.ts";
 import { DASH, fineLines } from "./strokes.ts";
 
-const FAMILIES: { readonly [F in Face]: string } = {
+/** Families of each face: ours first, then the reader's own. */
+export const FAMILIES: { readonly [F in Face]: string } = {
   text: "'Atkinson Hyperlegible Next', sans-serif",
   figure: "'B612 Mono', monospace",
   letter: "'Source Serif 4', serif",
 };
 
-/** One page as SVG at true size: a user unit is a millimetre. */
-export function svgOf(page: Page, title: string, language = "en"): string {
+/**
+ * One page as SVG at true size: a user unit is a millimetre.
+ * @param style CSS with the fonts, where the page is to carry them; lines need none
+ */
+export function svgOf(page: Page, title: string, language = "en", style = ""): string {
   const { width, height } = page;
   const parts = page.items.map((item) => part(item));
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" xml:lang="${escaped(language)}">`,
     `<title>${escaped(title)}</title>`,
+    ...(style === "" ? [] : [`<style>${escaped(style)}</style>`]),
     ...parts,
     "</svg>",
     "",
