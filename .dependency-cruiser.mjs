@@ -19,7 +19,7 @@ const looksUp = Object.keys(home).map((room) => ({
   severity: "error",
   comment: `Imports look only up the list (${rooms.join(", ")}, answer.ts): ${home[room]}.`,
   from: { path: `^core/src/${room}/`, pathNot: isTest },
-  to: { path: `^core/src/(answer\\.ts$|(${[...rooms.slice(rooms.indexOf(room) + 1), "-"].join("|")})/)` },
+  to: { path: `^core/src/(answer(\\.ts$|/)|(${[...rooms.slice(rooms.indexOf(room) + 1), "-"].join("|")})/)` },
 }));
 
 const closed = [
