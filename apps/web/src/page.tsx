@@ -1,15 +1,16 @@
 import { useEffect, useState, useSyncExternalStore } from "react";
 import { Answers } from "./answers/answers.tsx";
 import { NextReading } from "./answers/next-reading.tsx";
+import { WorkedOut } from "./answers/worked-out.tsx";
 import { FileKeys } from "./case/file-keys.tsx";
 import type { Hand } from "./desk/hand.ts";
 import { Bench } from "./drawing/bench.tsx";
 import { BackLine } from "./drawing/back-line.tsx";
 import { Patterns } from "./drawing/patterns.tsx";
+import { backLineView } from "./drawing/view.ts";
 import { Looks } from "./look/looks.tsx";
 import { PaperKeys } from "./paper/paper-keys.tsx";
 import { Readings } from "./readings/readings.tsx";
-import { backLineOf } from "./road.ts";
 import { TitleBlock } from "./title-block.tsx";
 
 /** One page: the back, the three answers, the drawing with its head, the readings, the paper. */
@@ -27,10 +28,11 @@ export function Page({ hand }: { hand: Hand }) {
         <Looks />
       </header>
       <main>
-        <BackLine view={backLineOf(desk.read.survey, desk.horse, desk.answer)} station={desk.station} onStation={(station) => hand.station(station)} />
+        <BackLine view={backLineView(desk.read.survey, desk.horse, desk.sweep.get(0))} station={desk.station} onStation={(station) => hand.station(station)} />
         <TitleBlock desk={desk} hand={hand} />
         <div id="answers" tabIndex={-1}>
           {desk.answer ? <Answers answer={desk.answer} answering={desk.answering} /> : <NoAnswer failed={desk.failed} />}
+          {desk.answer ? <WorkedOut answer={desk.answer} answering={desk.answering} /> : null}
           {desk.answer?.answers.next ? <NextReading next={desk.answer.answers.next} /> : null}
         </div>
         <Bench desk={desk} hand={hand} />

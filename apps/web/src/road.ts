@@ -1,30 +1,55 @@
 /**
  * All of core that the page knows, in one place. The page works out no figure of its own.
  */
-export type { Setting } from "@treewright/core/reach/setting.ts";
-export type { Fit, PressureField, Rest, SectionFit, ThirdFit } from "@treewright/core/fit/fit.ts";
-export type { Answered, Because, JudgedLimit, NextReading } from "@treewright/core/judge/judgement.ts";
-export type { Survey } from "@treewright/core/survey/case.ts";
-export { CASE_BYTES_MAX } from "@treewright/core/survey/case.ts";
-export { aboutPath } from "@treewright/core/survey/about-path.ts";
+import { type Answer, answer } from "@treewright/core/answer.ts";
 import { sha256Hex } from "@treewright/core/engine/hash.ts";
+import { horseShutsFit } from "@treewright/core/judge/horse-flag.ts";
+import type { Survey } from "@treewright/core/survey/case.ts";
+import type { CaseRead } from "@treewright/core/survey/read-case.ts";
+
+export type { Answer, Survey };
+export type { Placed } from "./bench/placed.ts";
+export { type MovedHeads, movedHeads, type SweepPoint } from "./bench/moved-heads.ts";
+export type { Fit, PressureField, Rest, SectionFit, ThirdFit } from "@treewright/core/fit/fit.ts";
+export { horseWords, mayRideSays, saddleWords, type Words, workWords } from "@treewright/core/judge/answer-words.ts";
+export type { Answered, Because, JudgedLimit, NextReading } from "@treewright/core/judge/judgement.ts";
+export { limitRule } from "@treewright/core/judge/limits/all.ts";
+export type { Judged } from "@treewright/core/judge/remedy/judged.ts";
+export { printed, type Unit } from "@treewright/core/report/figures.ts";
 export { OUTCOME_WORDS } from "@treewright/core/report/outcome-mark.ts";
+export { aboutPath } from "@treewright/core/survey/about-path.ts";
+export { CASE_BYTES_MAX } from "@treewright/core/survey/case.ts";
 export { ORDER_OF_WORK, type Section } from "@treewright/core/survey/order-of-work.ts";
 export { pathOf, stepsOf } from "@treewright/core/survey/path.ts";
-export { allowedAt, type Problem } from "@treewright/core/survey/problem.ts";
-export { type CaseRead, readCase } from "@treewright/core/survey/read-case.ts";
+export type { Problem } from "@treewright/core/survey/problem.ts";
+export { readCase } from "@treewright/core/survey/read-case.ts";
+export { isRead } from "@treewright/core/survey/reading.ts";
 export { FIELDS, type FieldRecord, fieldAt } from "@treewright/core/survey/schema-fields.ts";
-export type { HorseAnswer, Outcome, SaddleAnswer, WorkAnswer } from "@treewright/core/terms/answers.ts";
+export type { Outcome } from "@treewright/core/terms/answers.ts";
 export { ABSENT } from "@treewright/core/terms/knowing.ts";
 export { SIDES, type Side, STATIONS, type Station } from "@treewright/core/terms/places.ts";
-export * from "./road-dev.ts";
-import type { CaseRead } from "@treewright/core/survey/read-case.ts";
+export { documentOf, PAPER_KINDS, type PaperKind } from "./road-dev.ts";
 
 /** A case that core has taken. */
 export type Accepted = Extract<CaseRead, { ok: true }>;
 
 /** The draws of one case always start from the same number, so the same readings give the same figures everywhere. */
 export const SEED = 1;
+
+/** Heads are moved up to so much either way, mm: what the trade takes as the most (common practice, no source). */
+export const CHANGE_MAX_MM = 20;
+
+/** The mean answer first, then after each batch of draws; the last one is the answer. */
+export function* answersOf(survey: Survey, horse: number): Generator<Answer, void> {
+  const road = answer(survey, { horse, seed: SEED });
+  for (let step = road.next(); ; step = road.next()) {
+    yield step.value;
+    if (step.done) return;
+  }
+}
+
+/** On a horse flag no setting, pressure or fit is computed or shown. */
+export const mayBeFitted = (survey: Survey, horse: number): boolean => !horseShutsFit(survey, horse);
 
 /** Fingerprint of every digit of a value; typed arrays count as lists. */
 export function printOf(value: unknown): string {

@@ -1,25 +1,34 @@
-import type { Answer, Answered, Because } from "../road.ts";
-import { HORSE_WORDS, isStop, SADDLE_WORDS, WORK_WORDS } from "../words.ts";
 import { ReadingLink } from "../readings/link.tsx";
+import { type Answer, type Answered, type Because, horseWords, mayRideSays, saddleWords, type Words, workWords } from "../road.ts";
 
 interface Told {
   readonly over: string;
-  readonly words: string;
+  readonly words: Words;
   readonly beside: readonly string[];
   readonly answered: Answered<string>;
 }
+
+/** Headings are sentences; as a heading one stands without its full stop. */
+const bare = (sentence: string) => sentence.replace(/\.$/, "");
+
+/** Core marks the cautions after which nothing may be done. */
+const isStop = (caution: string) => caution.startsWith("STOP");
+const stops = ({ cautions }: Answered<string>) => cautions.some(isStop);
 
 /** Three answers side by side, none hiding another; what stops comes first. */
 export function Answers({ answer, answering }: { answer: Answer; answering: boolean }) {
   const { horse, saddle, work } = answer.answers;
   const told: Told[] = [
-    { over: "Horse", words: HORSE_WORDS[horse.id], beside: [], answered: horse },
-    { over: "Saddle", words: SADDLE_WORDS[saddle.id], beside: [], answered: saddle },
-    { over: "Work", words: WORK_WORDS[work.id], beside: work.also.map((id) => WORK_WORDS[id]), answered: work },
+    { over: "Horse", words: horseWords(horse.id), beside: [], answered: horse },
+    { over: "Saddle", words: saddleWords(saddle.id), beside: [], answered: saddle },
+    { over: "Work", words: workWords(work.id), beside: work.also.map((id) => bare(workWords(id).heading)), answered: work },
   ];
-  const ordered = [...told.filter((one) => isStop(one.answered.id)), ...told.filter((one) => !isStop(one.answered.id))];
+  const ordered = [...told.filter((one) => stops(one.answered)), ...told.filter((one) => !stops(one.answered))];
   return (
     <section className="answers" aria-label="The three answers" aria-busy={answering}>
+      <p className="may-ride">
+        <span className="over">May it be ridden today?</span> {mayRideSays(horse.id, saddle.id)}
+      </p>
       {ordered.map((one) => (
         <OneAnswer key={one.over} told={one} />
       ))}
@@ -28,16 +37,21 @@ export function Answers({ answer, answering }: { answer: Answer; answering: bool
 }
 
 function OneAnswer({ told }: { told: Told }) {
-  const { answered } = told;
-  const [first, ...others] = answered.because;
+  const { answered, words } = told;
+  const stop = stops(answered);
   return (
-    <article className={isStop(answered.id) ? "answer stop" : "answer"} data-answer={answered.id}>
+    <article className={stop ? "answer stop" : "answer"} data-answer={answered.id} data-about={told.over}>
       <p className="over">
-        {isStop(answered.id) ? <strong className="stop-word">Stop</strong> : null}
+        {stop ? <strong className="stop-word">Stop</strong> : null}
         {told.over}
       </p>
-      <h2>{told.words}</h2>
-      {first ? <p className="first-reason">{first.says}</p> : null}
+      <h2>{bare(words.heading)}</h2>
+      {answered.cautions.filter(isStop).map((caution) => (
+        <p className="stop-line" key={caution}>
+          {caution.replace(/^STOP: /, "").replace(/^./, (first) => first.toUpperCase())}
+        </p>
+      ))}
+      <p className="meaning">{words.meaning}</p>
       {told.beside.length > 0 ? <p>Besides: {told.beside.join("; ")}.</p> : null}
       <dl className="then">
         <dt>Next</dt>
@@ -45,20 +59,32 @@ function OneAnswer({ told }: { told: Told }) {
         <dt>Who</dt>
         <dd>{answered.who}</dd>
       </dl>
-      {answered.cautions.map((caution) => (
-        <p className="caution" key={caution}>
-          {caution}
-        </p>
-      ))}
+      <Reasons because={answered.because} cautions={answered.cautions.filter((one) => !isStop(one))} />
+    </article>
+  );
+}
+
+function Reasons({ because, cautions }: { because: readonly Because[]; cautions: readonly string[] }) {
+  return (
+    <>
+      {cautions.length > 0 ? (
+        <ul className="cautions">
+          {cautions.map((caution) => (
+            <li key={caution}>{caution}</li>
+          ))}
+        </ul>
+      ) : null}
       <details>
-        <summary>Why{others.length > 0 ? ` (${others.length + 1} reasons)` : ""}</summary>
+        <summary>
+          Why: {because.length === 1 ? "one reason" : `${because.length} reasons`}
+        </summary>
         <ol className="reasons">
-          {answered.because.map((because) => (
-            <Reason key={because.rule + because.says} because={because} />
+          {because.map((one) => (
+            <Reason key={one.rule + one.says} because={one} />
           ))}
         </ol>
       </details>
-    </article>
+    </>
   );
 }
 

@@ -1,11 +1,12 @@
 import { expose } from "comlink";
-import { type Answer, answersOf, readCase, SEED, type Survey, type SweepPoint, sweepPoint } from "../road.ts";
+import { type Answer, answersOf, type MovedHeads, movedHeads, readCase, SEED, type Survey, type SweepPoint } from "../road.ts";
 import { figuresOf } from "./figures-of.ts";
 
 /** Lets a newer request in between two batches of draws. */
 const breathe = () => new Promise<void>((done) => setTimeout(done, 0));
 
 let known: { text: string; survey: Survey } | undefined;
+let heads: { text: string; horse: number; moved: MovedHeads } | undefined;
 let newest = 0;
 
 function surveyOf(text: string): Survey {
@@ -16,24 +17,28 @@ function surveyOf(text: string): Survey {
   return read.survey;
 }
 
+function headsOf(text: string, horse: number): MovedHeads {
+  if (heads?.text !== text || heads.horse !== horse) heads = { text, horse, moved: movedHeads(surveyOf(text), horse, SEED) };
+  return heads.moved;
+}
+
 const bench = {
   /** The mean answer first, then with more and more draws. Stops by itself when a newer request has come in. */
   async answer(text: string, horse: number, tell: (answer: Answer) => void): Promise<void> {
     newest += 1;
     const mine = newest;
-    for (const answer of answersOf(surveyOf(text), horse, SEED)) {
+    for (const answer of answersOf(surveyOf(text), horse)) {
       if (mine !== newest) return;
       tell(answer);
       await breathe();
     }
   },
+  /** Heads moved by these changes of spread, each with the whole tree and its fit. */
+  sweep(text: string, horse: number, changesMm: readonly number[]): (SweepPoint | undefined)[] {
+    return changesMm.map((changeMm) => headsOf(text, horse).at(changeMm));
+  },
   /** Fingerprints of every figure, to hold one engine against another. */
   figures: figuresOf,
-  /** Heads moved by these changes of spread, each with the whole tree and its fit. */
-  sweep(text: string, horse: number, changesMm: readonly number[]): SweepPoint[] {
-    const survey = surveyOf(text);
-    return changesMm.map((changeMm) => sweepPoint(survey, horse, changeMm));
-  },
 };
 
 export type Bench = typeof bench;

@@ -1,4 +1,4 @@
-import { answersOf, mayBeFitted, printOf, readCase, SEED, sweepPoint } from "../road.ts";
+import { answersOf, mayBeFitted, movedHeads, printOf, readCase, SEED } from "../road.ts";
 
 /** What one horse of one case came to: the ids in plain, everything else as a fingerprint of all its digits. */
 export interface Figures {
@@ -20,10 +20,11 @@ export function horsesOf(text: string): number[] {
 export function figuresOf(text: string, horse: number): Figures {
   const read = readCase(text);
   if (!read.ok) throw new Error("this case was not accepted");
-  const all = [...answersOf(read.survey, horse, SEED)];
+  const all = [...answersOf(read.survey, horse)];
   const last = all.at(-1);
   if (last === undefined) throw new Error("no answer came");
-  const moved = mayBeFitted(last) ? CHANGES.map((changeMm) => sweepPoint(read.survey, horse, changeMm)) : [];
+  const heads = mayBeFitted(read.survey, horse) ? movedHeads(read.survey, horse, SEED) : undefined;
+  const moved = heads ? CHANGES.map((changeMm) => heads.at(changeMm)) : [];
   const { answers } = last;
   return {
     answers: [answers.horse.id, answers.saddle.id, answers.work.id, ...answers.work.also],

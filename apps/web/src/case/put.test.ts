@@ -29,6 +29,9 @@ test("an item leaves its list and nothing else", () => {
   expect(take("[1, 2, 3]", [1])).toBe("[1, 3]");
   expect(take("[1, 2, 3]", [2])).toBe("[1, 2]");
   expect(take('{"a":[ 1 ]}', ["a", 0])).toBe('{"a":[  ]}');
+  expect(take('{ "a": 1, "b": { "c": 2 } }', ["b"])).toBe('{ "a": 1 }');
+  expect(take('{ "a": 1, "b": { "c": 2 } }', ["b", "c"])).toBe('{ "a": 1, "b": {  } }');
+  expect(take('{ "a": 1 }', ["b", "c"])).toBe('{ "a": 1 }');
 });
 
 test("what is written is what is read, wherever it is written", () => {

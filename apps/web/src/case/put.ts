@@ -18,17 +18,17 @@ export function put(text: string, path: Path, value: Json): string {
   return append(text, span, span.members, `${JSON.stringify(String(step))}: ${written(rest.slice(1), value)}`);
 }
 
-/** Takes one item of a list out of a JSON text. */
+/** Takes one item of a list, or one named value, out of a JSON text. */
 export function take(text: string, path: Path): string {
-  const { span: list } = reach(spansOf(text), path.slice(0, -1));
-  const index = Number(path.at(-1));
-  if (list.kind !== "list") return text;
-  const item = list.items[index];
-  if (item === undefined) return text;
-  const before = list.items[index - 1];
-  const after = list.items[index + 1];
-  if (before) return splice(text, before.end, item.end, "");
-  return after ? splice(text, item.start, after.start, "") : splice(text, item.start, item.end, "");
+  const { span, depth } = reach(spansOf(text), path.slice(0, -1));
+  if (depth < path.length - 1) return text;
+  const parts = span.kind === "list" ? span.items : span.kind === "record" ? span.members.map(({ start, value }) => ({ start, end: value.end })) : [];
+  const step = path.at(-1);
+  const index = span.kind === "record" ? span.members.findIndex(({ key }) => key === step) : Number(step);
+  const [before, part, after] = [parts[index - 1], parts[index], parts[index + 1]];
+  if (part === undefined) return text;
+  if (before) return splice(text, before.end, part.end, "");
+  return after ? splice(text, part.start, after.start, "") : splice(text, part.start, part.end, "");
 }
 
 /** The value at a path of a parsed file; undefined where there is none. */

@@ -20,8 +20,8 @@ export interface Desk {
   readonly answer: Answer | undefined;
   /** True while draws are still being added. */
   readonly answering: boolean;
-  /** Heads solved so far for this text and horse, by change of spread. */
-  readonly sweep: ReadonlyMap<number, SweepPoint>;
+  /** Heads solved so far for this text and horse, by change of spread; undefined where no head was read. */
+  readonly sweep: ReadonlyMap<number, SweepPoint | undefined>;
   /** What a worker said instead of an answer. */
   readonly failed: string | undefined;
 }

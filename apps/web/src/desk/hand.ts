@@ -1,5 +1,5 @@
 import { type Json, type Path, put, take } from "../case/put.ts";
-import { openCase, type Problem, pathOf, type Accepted, readCase, type Station } from "../road.ts";
+import { type Problem, pathOf, type Accepted, readCase, type Station } from "../road.ts";
 import { type Desk, Held } from "./desk.ts";
 import { Solver } from "./solver.ts";
 
@@ -9,7 +9,9 @@ export class Hand {
   readonly #solver: Solver;
 
   constructor(text: string, fileName: string) {
-    this.desk = new Held(laidOut(text, fileName, openCase(text)));
+    const read = readCase(text);
+    if (!read.ok) throw new Error(`${fileName} is no case: ${read.problems[0]?.where ?? ""}`);
+    this.desk = new Held(laidOut(text, fileName, read));
     this.#solver = new Solver(this.desk);
     this.#solver.begin();
   }
@@ -37,7 +39,7 @@ export class Hand {
     }
   }
 
-  /** Takes an item out of a list of the case; false where the case would not stand without it. */
+  /** Takes an item or a value out of the case; false where the case would not stand without it. */
   takeOut(path: Path): boolean {
     const changed = take(this.desk.get().text, path);
     const read = readCase(changed);

@@ -47,7 +47,8 @@ export class Solver {
     if (round !== this.#round) return;
     const first = !this.#mayMove;
     this.#desk.change(first ? { answer, sweep: new Map() } : { answer });
-    this.#mayMove = mayBeFitted(answer);
+    const { read, horse } = this.#desk.get();
+    this.#mayMove = mayBeFitted(read.survey, horse);
     if (first) this.wanted();
   }
 
@@ -64,10 +65,7 @@ export class Solver {
         const points = await this.#moving.sweep(text, horse, wish);
         if (round !== this.#round) continue;
         const sweep = new Map(this.#desk.get().sweep);
-        for (const [index, changeMm] of wish.entries()) {
-          const point = points[index];
-          if (point) sweep.set(changeMm, point);
-        }
+        for (const [index, changeMm] of wish.entries()) sweep.set(changeMm, points[index]);
         this.#desk.change({ sweep });
       }
     } catch (error) {

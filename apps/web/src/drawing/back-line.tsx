@@ -1,11 +1,13 @@
 import { StateFigure } from "../answers/state.tsx";
-import type { Outcome, Station } from "../road.ts";
+import { OUTCOME_WORDS, type Outcome, type Station } from "../road.ts";
 import { STATION_WORDS } from "../words.ts";
 import { smooth } from "./path.ts";
 
 export interface StationMark {
   readonly station: Station;
   readonly xMm: number;
+  /** False where its distance was not read and it stands in its usual place. */
+  readonly read: boolean;
   readonly outcome: Outcome | "not-read";
 }
 
@@ -13,6 +15,8 @@ export interface BackLineView {
   /** The read midline, x behind the front station and z up, mm; empty where it was not taken. */
   readonly profile: readonly (readonly [number, number])[];
   readonly marks: readonly StationMark[];
+  /** End of the panel behind the tree points, mm; undefined where it was not read. */
+  readonly panelEndMm: number | undefined;
 }
 
 /** The part of the horse that is looked at, mm. */
@@ -28,7 +32,7 @@ const NO_PROFILE = [[0, 0], [110, -22], [230, -34], [340, -30], [440, -16]] as c
 
 /** The horse's back from the near side, head to the left: the way in. A station shows its section. */
 export function BackLine(props: { view: BackLineView; station: Station; onStation: (station: Station) => void }) {
-  const { profile, marks } = props.view;
+  const { profile, marks, panelEndMm } = props.view;
   const read = profile.length > 1 ? profile : NO_PROFILE;
   const first = read[0] ?? [0, 0];
   const last = read.at(-1) ?? [0, 0];
@@ -40,6 +44,7 @@ export function BackLine(props: { view: BackLineView; station: Station; onStatio
         <path d={smooth(neck)} className="pen-1" strokeDasharray="9 6" />
         <path d={smooth(croup)} className="pen-1" strokeDasharray="9 6" />
         <path d={smooth(read.map(([x, z]) => [x, -z]))} className="pen-3" strokeDasharray={profile.length > 1 ? undefined : "14 8"} />
+        {panelEndMm === undefined ? null : <PanelLength endMm={panelEndMm} />}
         {marks.map((mark) => (
           <path key={mark.station} d={`M${mark.xMm} ${heightAt(read, mark.xMm) - 26}v52`} className={mark.station === props.station ? "pen-2" : "pen-1"} />
         ))}
@@ -53,13 +58,29 @@ export function BackLine(props: { view: BackLineView; station: Station; onStatio
             style={{ "--along": String((mark.xMm - LEFT) / WIDTH) } as React.CSSProperties}
             onClick={() => props.onStation(mark.station)}
           >
-            <span>{STATION_WORDS[mark.station]}</span>
-            <span className="figure">{Math.round(mark.xMm)} mm</span>
-            <StateFigure outcome={mark.outcome} />
+            <span className="station-name">
+              {STATION_WORDS[mark.station]} <StateFigure outcome={mark.outcome} />
+              <span className="only-heard">{OUTCOME_WORDS[mark.outcome]}</span>
+            </span>
+            <span className="figure">{mark.read ? `${Math.round(mark.xMm)} mm` : "not read"}</span>
           </button>
         ))}
       </div>
     </nav>
+  );
+}
+
+/** How long the saddle bears, as a dimension over the back. */
+function PanelLength({ endMm }: { endMm: number }) {
+  const z = -58;
+  return (
+    <g>
+      <path d={`M0 ${z - 8}v40M${endMm} ${z - 8}v40M0 ${z}H${endMm}`} className="pen-1" />
+      <path d={`M-4 ${z + 4}l8 -8M${endMm - 4} ${z + 4}l8 -8`} className="pen-2" />
+      <text x={endMm / 2} y={z} textAnchor="middle" dominantBaseline="central" className="on-line">
+        panel {Math.round(endMm)} mm
+      </text>
+    </g>
   );
 }
 

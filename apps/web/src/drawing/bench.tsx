@@ -4,29 +4,30 @@ import type { Hand } from "../desk/hand.ts";
 import { Follows } from "../head/follows.tsx";
 import { HeadSlider } from "../head/slider.tsx";
 import { ReadingLink } from "../readings/link.tsx";
-import { followedBy, type Rest, shutWords, type SweepPoint, sectionOf, stationsOf } from "../road.ts";
+import { mayBeFitted, type Rest, type SweepPoint } from "../road.ts";
 import { SIDE_WORDS, STATION_WORDS, THIRD_WORDS } from "../words.ts";
 import { Pressure } from "./pressure.tsx";
 import { PressureKey } from "./pressure-key.tsx";
 import { Section } from "./section.tsx";
+import { followedBy, sectionView } from "./view.ts";
 
 /** The drawing and the head that moves it. On a horse flag it says why nothing is drawn. */
 export function Bench({ desk, hand }: { desk: Desk; hand: Hand }) {
   const { answer, sweep, changeMm, station } = desk;
   if (answer === undefined) return null;
-  const shut = shutWords(answer);
-  if (shut !== undefined) return <Shut words={shut} />;
+  if (!mayBeFitted(desk.read.survey, desk.horse)) return <Shut />;
   const today = sweep.get(0);
   const now = sweep.get(changeMm) ?? today;
+  if (!sweep.has(0)) return <div className="bench waiting" />;
   if (today === undefined || now === undefined) return <Lacking paths={answer.lacking} />;
-  const drawn = sectionOf(now, station);
+  const drawn = sectionView(now, station);
   return (
     <section className="bench" aria-label="The drawing">
       <figure className="section-figure">
         <figcaption>
           <h3>{STATION_WORDS[station]} section, seen from behind</h3>
         </figcaption>
-        {drawn ? <Section drawn={drawn} today={changeMm === 0 ? undefined : sectionOf(today, station)} /> : <Lacking paths={answer.lacking} />}
+        {drawn ? <Section drawn={drawn} today={changeMm === 0 ? undefined : sectionView(today, station)} /> : <Lacking paths={answer.lacking} />}
       </figure>
       <figure className="pressure-figure">
         <figcaption>
@@ -35,8 +36,8 @@ export function Bench({ desk, hand }: { desk: Desk; hand: Hand }) {
         <Pressed now={now} desk={desk} />
       </figure>
       <div className="head-column">
-        {today.spreadMm === undefined ? null : <HeadSlider todayMm={today.spreadMm} changeMm={changeMm} onChange={(mm) => hand.moveHead(mm)} />}
-        <Follows rows={followedBy(today, now)} />
+        <HeadSlider todayMm={today.spreadMm} changeMm={changeMm} onChange={(mm) => hand.moveHead(mm)} />
+        <Follows rows={followedBy(today, now, station)} />
       </div>
     </section>
   );
@@ -48,7 +49,7 @@ function Pressed({ now, desk }: { now: SweepPoint; desk: Desk }) {
   if (!rest.ok) return <p className="refusal">No rest is found with this head: {rest.why.replaceAll("-", " ")}. No pressure is shown.</p>;
   return (
     <>
-      <Pressure rest={rest} stations={stationsOf(now)} station={desk.station} />
+      <Pressure rest={rest} stations={now.stationsMm} station={desk.station} />
       <PressureKey />
       <Thirds rest={rest} />
     </>
@@ -87,11 +88,14 @@ function Thirds({ rest }: { rest: Rest }) {
   );
 }
 
-function Shut({ words }: { words: string }) {
+function Shut() {
   return (
     <section className="bench shut" aria-label="The drawing">
       <h3>No fit is shown</h3>
-      <p>{words}</p>
+      <p>
+        Something was found on this horse that a vet must look at first. Until then no setting, no pressure and no fit is worked out, since a saddle
+        altered for a sore or lame horse hides what hurts it.
+      </p>
     </section>
   );
 }

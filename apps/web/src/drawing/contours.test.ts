@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
-import { area, contours, type Net } from "./contours.ts";
+import { area, contours as loopsOf, type Net, rimmed } from "./contours.ts";
+
+const contours = (net: Net, level: number) => loopsOf(rimmed(net), level);
 
 /** A cone of height 20 about the middle of a net with steps of 2 by 1. */
 const cone: Net = {

@@ -1,6 +1,7 @@
-import type { PressureField, Rest, Side, Station } from "../road.ts";
+import { memo } from "react";
+import { type PressureField, type Rest, type Side, STATIONS, type Station } from "../road.ts";
 import { STATION_WORDS } from "../words.ts";
-import { contours, type Net, type Point } from "./contours.ts";
+import { contours, type Net, type Point, rimmed } from "./contours.ts";
 import { labelsOn } from "./labels.ts";
 import { straight } from "./path.ts";
 import { usePixel } from "./unit.ts";
@@ -35,9 +36,10 @@ function edgeOf(net: Net): Point[] {
 const SEEN_KPA = 1;
 
 function HalfField({ net }: { net: Net }) {
-  const loops = LEVELS_KPA.map((kPa) => ({ kPa, loops: contours(net, kPa) }));
+  const field = rimmed(net);
+  const loops = LEVELS_KPA.map((kPa) => ({ kPa, loops: contours(field, kPa) }));
   const paths = loops.map(({ kPa, loops }) => ({ kPa, d: loops.map((loop) => straight(loop, true)).join("") }));
-  const over = contours(net, CROSS_HATCH_KPA).map((loop) => straight(loop, true)).join("");
+  const over = contours(field, CROSS_HATCH_KPA).map((loop) => straight(loop, true)).join("");
   const edge = edgeOf(net);
   return (
     <g>
@@ -45,7 +47,7 @@ function HalfField({ net }: { net: Net }) {
         <path key={kPa} d={d} className={`sepia-${index + 1}`} />
       ))}
       <path d={over} fill="url(#cross-hatch)" />
-      <path d={contours(net, SEEN_KPA).map((loop) => straight(loop, true)).join("")} className="pen-1" strokeDasharray="4 4" />
+      <path d={contours(field, SEEN_KPA).map((loop) => straight(loop, true)).join("")} className="pen-1" strokeDasharray="4 4" />
       {paths.map(({ kPa, d }) => (
         <path key={kPa} d={d} className="pen-1" />
       ))}
@@ -60,7 +62,7 @@ function HalfField({ net }: { net: Net }) {
 }
 
 /** Lines of equal pressure under both halves, seen from above, head at the top. Always the same ramp. */
-export function Pressure({ rest, stations, station }: { rest: Rest; stations: { readonly [S in Station]: number }; station: Station }) {
+export const Pressure = memo(function Pressure({ rest, stations, station }: { rest: Rest; stations: { readonly [S in Station]: number } | undefined; station: Station }) {
   const { field } = rest;
   const long = Math.max(...field.xMm);
   const wide = Math.max(...field.yMm) + 20;
@@ -84,11 +86,11 @@ export function Pressure({ rest, stations, station }: { rest: Rest; stations: { 
       </text>
       <HalfField net={netOf(field, "near")} />
       <HalfField net={netOf(field, "off")} />
-      {(["front", "mid", "rear"] as const).map((one) => (
+      {(stations ? STATIONS : []).map((one) => (
         <g key={one}>
-          <path d={`M${-wide + 2} ${stations[one]}h14M${wide - 2} ${stations[one]}h-14`} className={one === station ? "pen-3" : "pen-1"} />
+          <path d={`M${-wide + 2} ${stations?.[one]}h14M${wide - 2} ${stations?.[one]}h-14`} className={one === station ? "pen-3" : "pen-1"} />
           {one === station ? (
-            <text x={0} y={stations[one]} className="on-line" textAnchor="middle" dominantBaseline="central">
+            <text x={0} y={stations?.[one]} className="on-line" textAnchor="middle" dominantBaseline="central">
               {STATION_WORDS[one]}
             </text>
           ) : null}
@@ -96,4 +98,4 @@ export function Pressure({ rest, stations, station }: { rest: Rest; stations: { 
       ))}
     </svg>
   );
-}
+});

@@ -1,10 +1,10 @@
-import type { SectionDrawn } from "../road.ts";
 import { SIDES } from "../road.ts";
 import { STATION_WORDS } from "../words.ts";
 import type { Point } from "./contours.ts";
 import { Across, Noted } from "./dimension.tsx";
 import { smooth, straight } from "./path.ts";
 import { usePixel } from "./unit.ts";
+import type { SectionView } from "./view.ts";
 
 /** How deep the back is drawn as cut below its outline, mm. */
 const CUT_MM = 30;
@@ -13,7 +13,7 @@ const MARGIN_MM = 14;
 const up = ([y, z]: Point): Point => [y, -z];
 
 /** One section seen from behind at true proportions: the horse near, the tree over it, near side left. */
-export function Section({ drawn, today }: { drawn: SectionDrawn; today: SectionDrawn | undefined }) {
+export function Section({ drawn, today }: { drawn: SectionView; today: SectionView | undefined }) {
   const back = drawn.back.map(up);
   const over = [...drawn.head.map(up), ...SIDES.flatMap((side) => drawn.panel[side].map(up))];
   const wide = Math.max(...[...back, ...over].map(([y]) => Math.abs(y))) + MARGIN_MM;
@@ -37,7 +37,7 @@ export function Section({ drawn, today }: { drawn: SectionDrawn; today: SectionD
         <path key={edge[0]?.join(" ")} d={smooth(edge.map(up))} className="pen-1" strokeDasharray="2 3" />
       ))}
       {today === undefined ? null : <Ghost drawn={today} />}
-      {SIDES.map((side) => (
+      {SIDES.filter((side) => drawn.panel[side].length > 0).map((side) => (
         <path key={side} d={straight(drawn.panel[side].map(up), true)} className="panel-cut pen-2" />
       ))}
       <path d={smooth(back)} className="pen-3" />
@@ -69,10 +69,10 @@ function Cut({ back }: { back: readonly Point[] }) {
 }
 
 /** Today's outline under the moved one. */
-function Ghost({ drawn }: { drawn: SectionDrawn }) {
+function Ghost({ drawn }: { drawn: SectionView }) {
   return (
     <g strokeDasharray="5 4">
-      {SIDES.map((side) => (
+      {SIDES.filter((side) => drawn.panel[side].length > 0).map((side) => (
         <path key={side} d={straight(drawn.panel[side].map(up), true)} className="pen-1" />
       ))}
       {drawn.head.length > 0 ? <path d={straight(drawn.head.map(up), true)} className="pen-1" /> : null}

@@ -1,5 +1,5 @@
 import { State } from "../answers/state.tsx";
-import type { Followed } from "../road.ts";
+import type { Followed } from "../drawing/view.ts";
 
 /** What the moved head brings with it, today beside after. */
 export function Follows({ rows }: { rows: readonly Followed[] }) {
@@ -20,7 +20,7 @@ export function Follows({ rows }: { rows: readonly Followed[] }) {
             <th scope="row">{row.what}</th>
             <td className="figure">{row.today}</td>
             <td className="figure after">{row.after}</td>
-            <td>{row.outcome ? <State outcome={row.outcome} /> : null}</td>
+            <td><State outcome={row.outcome} /></td>
           </tr>
         ))}
       </tbody>

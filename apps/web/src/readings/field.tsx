@@ -1,5 +1,5 @@
 import { memo, useEffect, useId, useState } from "react";
-import { type Json, type Path } from "../case/put.ts";
+import type { Json, Path } from "../case/put.ts";
 import type { Refused } from "../desk/desk.ts";
 import { ABSENT, type FieldRecord, stepsOf } from "../road.ts";
 import { choiceWords } from "./naming.ts";
@@ -13,6 +13,7 @@ export interface FieldProps {
   readonly value: unknown;
   readonly refused: Refused | undefined;
   readonly take: (path: Path, value: Json, typed: string) => void;
+  readonly clear: (path: Path) => void;
 }
 
 /** One line of the table: its name, what was read, and the sentence of what is not accepted. */
@@ -42,6 +43,7 @@ export const Field = memo(function Field(props: FieldProps) {
 
 function Control(props: FieldProps & { errorId: string }) {
   if (props.field.kind === "choice" || props.field.kind === "true-or-false") return <Choice {...props} />;
+  if (props.field.kind === "whole-number") return <Grade {...props} />;
   return props.field.kind === "measured" ? <MeasuredBox {...props} /> : <Line {...props} />;
 }
 
@@ -64,6 +66,25 @@ function Choice({ path, field, value, refused, take, errorId }: FieldProps & { e
         <option key={choice} value={choice}>
           {choiceWords(choice)}
         </option>
+      ))}
+    </select>
+  );
+}
+
+/** A whole number of few steps; without it, what it belongs to was not looked at. */
+function Grade({ path, field, value, take, clear, errorId }: FieldProps & { errorId: string }) {
+  const { lo = 0, hi = 0 } = field;
+  return (
+    <select
+      id={path}
+      data-reading={path}
+      value={value === undefined ? "" : String(value)}
+      aria-describedby={errorId}
+      onChange={({ target }) => (target.value === "" ? clear(stepsOf(path).slice(0, -1)) : take(stepsOf(path), Number(target.value), target.value))}
+    >
+      <option value="">not looked</option>
+      {Array.from({ length: hi - lo + 1 }, (_, step) => (
+        <option key={step}>{lo + step}</option>
       ))}
     </select>
   );

@@ -23,6 +23,7 @@ export function GroupTable({ group, desk, hand }: { group: Section; desk: Desk; 
 /** Rows in the order of the case. `all` also holds what stands inside lists. */
 export function Rows({ fields, all, desk, hand }: { fields: readonly FieldRecord[]; all: readonly FieldRecord[]; desk: Desk; hand: Hand }) {
   const take = useCallback((path: Path, value: Json, typed: string) => hand.type(path, value, typed), [hand]);
+  const clear = useCallback((path: Path) => void hand.takeOut(path), [hand]);
   let above = "";
   return fields
     .filter((field) => field.kind !== "group" && field.kind !== "fixed")
@@ -33,7 +34,7 @@ export function Rows({ fields, all, desk, hand }: { fields: readonly FieldRecord
       return (
         <div key={field.path} className="row">
           {heading}
-          <Row field={field} all={all} desk={desk} hand={hand} take={take} bare={places !== ""} />
+          <Row field={field} all={all} desk={desk} hand={hand} take={take} clear={clear} bare={places !== ""} />
         </div>
       );
     });
@@ -45,11 +46,12 @@ interface RowProps {
   readonly desk: Desk;
   readonly hand: Hand;
   readonly take: (path: Path, value: Json, typed: string) => void;
+  readonly clear: (path: Path) => void;
   /** Its places stand in the heading above it already. */
   readonly bare: boolean;
 }
 
-function Row({ field, all, desk, hand, take, bare }: RowProps) {
+function Row({ field, all, desk, hand, take, clear, bare }: RowProps) {
   const { path } = field;
   const refused = desk.refused.get(path);
   if (field.kind === "list") return <List list={field} all={all} desk={desk} hand={hand} rows={Rows} />;
@@ -58,5 +60,5 @@ function Row({ field, all, desk, hand, take, bare }: RowProps) {
     return (
       <Points id={path} label={label} hint="One point a line, near side first; its unit stands above." points={typedAt(desk, path)} problem={refused?.problem} take={(points, typed) => take(stepsOf(path), points, typed)} />
     );
-  return <Field path={path} label={label} field={field} value={typedAt(desk, path)} refused={refused} take={take} />;
+  return <Field path={path} label={label} field={field} value={typedAt(desk, path)} refused={refused} take={take} clear={clear} />;
 }

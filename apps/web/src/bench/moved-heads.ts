@@ -1,0 +1,72 @@
+import { type AfterDoubts, computedToday, limitsAfter } from "@treewright/core/answer/candidates.ts";
+import { doubtOf, movedDoubt, TRIAL_MM } from "@treewright/core/answer/draws.ts";
+import { type Ready, readyFor } from "@treewright/core/answer/ready.ts";
+import { type Whole, wholeAt } from "@treewright/core/answer/whole.ts";
+import type { Fit } from "@treewright/core/fit/fit.ts";
+import { MESHES } from "@treewright/core/fit/panel-cells.ts";
+import type { MeasuredLimit } from "@treewright/core/judge/input.ts";
+import { measureLimits } from "@treewright/core/judge/measure.ts";
+import type { Judged } from "@treewright/core/judge/remedy/judged.ts";
+import { afterChange, judgeAll } from "@treewright/core/judge/remedy/whole.ts";
+import type { Setting } from "@treewright/core/reach/setting.ts";
+import type { Survey } from "@treewright/core/survey/case.ts";
+import type { ByStation, Station } from "@treewright/core/terms/places.ts";
+import { type Placed, placedAt } from "./placed.ts";
+
+/** A head moved by so much, as the page shows it: plain data, fit to be sent from a worker. */
+export interface SweepPoint {
+  readonly changeMm: number;
+  /** Inside the tips after the change, mm. */
+  readonly spreadMm: number;
+  readonly fit: Fit;
+  /** Every limit after the change, judged by best estimate; the ridden check decides. */
+  readonly limits: readonly Judged[];
+  readonly placed: ByStation<Placed | undefined>;
+  /** Distance of each station behind the tree points, mm; undefined where the bearing was not read. */
+  readonly stationsMm: ByStation<number> | undefined;
+}
+
+/** Moves the head of one case and horse; undefined where not even the head was read. */
+export interface MovedHeads {
+  at(changeMm: number): SweepPoint | undefined;
+}
+
+/** Forms and today's rest are worked out once. Each head starts from today's pose, so the order of asking changes no digit. */
+export function movedHeads(survey: Survey, horseIndex: number, seed: number): MovedHeads {
+  const ready = readyFor(survey, horseIndex, seed, MESHES.sweep);
+  const horse = survey.horses[horseIndex];
+  if (horse === undefined) throw new RangeError(`horse: ${horseIndex} is not one of ${survey.horses.length}`);
+  const today: readonly MeasuredLimit[] = [...measureLimits(survey, horseIndex), ...computedToday(horse, ready, ready.first)];
+  return { at: (changeMm) => pointAt(survey, ready, today, changeMm) };
+}
+
+function pointAt(survey: Survey, ready: Ready, today: readonly MeasuredLimit[], changeMm: number): SweepPoint | undefined {
+  const { forms } = ready;
+  const move = { changeMm, halfTurnRad: undefined };
+  const start = ready.today?.pose;
+  const whole = changeMm === 0 ? ready.today : wholeAt(forms, move, { deviations: {}, mesh: MESHES.sweep, start });
+  if (whole === undefined) return undefined;
+  const after = limitsAfter(survey, ready, whole, doubtsAt(ready, changeMm));
+  const all = afterChange(today, { setting: asSetting(changeMm, whole), after, others: [] });
+  const placed = (station: Station) => placedAt(forms, whole, station);
+  return {
+    changeMm,
+    spreadMm: whole.head.spreadMm,
+    fit: { changeMm, sections: whole.sections.cold.length > 0 ? whole.sections.cold : whole.sections.warm, rest: whole.rest },
+    limits: judgeAll(all, "exchange", undefined),
+    placed: { front: placed("front"), mid: placed("mid"), rear: placed("rear") },
+    stationsMm: whole.tree?.stationsMm,
+  };
+}
+
+/** A figure is as sure as it is today, and what follows grows with the change. */
+function doubtsAt({ first }: Ready, changeMm: number): AfterDoubts {
+  return {
+    figure: (figure) => doubtOf(first, `today ${figure.key}`),
+    moved: movedDoubt(first, Math.abs(changeMm) / TRIAL_MM),
+  };
+}
+
+function asSetting(changeMm: number, whole: Whole): Setting {
+  return { id: "looked-at", way: "imagined", changeMm, spreadMm: whole.head.spreadMm, halfTurnRad: undefined, plate: undefined, needsBare: false, shutBy: [] };
+}
