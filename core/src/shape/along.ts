@@ -1,4 +1,4 @@
-import { type ByStation, STATIONS } from "../terms/places.ts";
+import { type ByStation, STATIONS, type Station } from "../terms/places.ts";
 
 /** What each station counts for at x: the quadratic through three stations. */
 export function quadraticWeights(xs: ByStation<number>, x: number): ByStation<number> {
@@ -21,4 +21,9 @@ export function loftWeights(xs: ByStation<number>, x: number): ByStation<number>
 
 export function weighted(weights: ByStation<number>, values: ByStation<number>): number {
   return STATIONS.reduce((sum, station) => sum + weights[station] * values[station], 0);
+}
+
+/** One of each, by station. */
+export function eachStation<T>(make: (station: Station) => T): ByStation<T> {
+  return { front: make("front"), mid: make("mid"), rear: make("rear") };
 }

@@ -1,6 +1,6 @@
 import { fitGrid, type Grid } from "../engine/surface.ts";
-import { type BySide, type ByStation, SIDES, type Side, STATIONS, type Station } from "../terms/places.ts";
-import { loftWeights } from "./along.ts";
+import { type BySide, type ByStation, SIDES, type Side, STATIONS } from "../terms/places.ts";
+import { eachStation, loftWeights } from "./along.ts";
 import { loftRow, type Row, readRow, type Sides } from "./loft.ts";
 import type { Midline } from "./midline.ts";
 import { blend } from "./side-form.ts";
@@ -51,10 +51,6 @@ export function backModes(sides: Sides, xs: ByStation<number>, midline: Midline)
     tilt: fitAll(values.tilt),
     hollow: fit(values.hollow),
   };
-}
-
-export function eachStation<T>(make: (station: Station) => T): ByStation<T> {
-  return { front: make("front"), mid: make("mid"), rear: make("rear") };
 }
 
 type Values = Omit<BackModes, "grid">;

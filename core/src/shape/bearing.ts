@@ -1,8 +1,7 @@
 import { cos } from "../engine/number/index.ts";
 import type { SurveyedSaddle } from "../survey/case.ts";
 import { type ByStation, type Side, STATIONS, type Station } from "../terms/places.ts";
-import { quadraticWeights, weighted } from "./along.ts";
-import { eachStation } from "./back-grid.ts";
+import { eachStation, quadraticWeights, weighted } from "./along.ts";
 import type { Doubts } from "./doubt.ts";
 import { type Face, panelFace, type Thickness } from "./faces.ts";
 import type { Along, Deviations, Half } from "./model.ts";

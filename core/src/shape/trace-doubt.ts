@@ -46,7 +46,9 @@ export interface TraceDoubt {
 export function traceDoubt(ids: TraceIds, repeats: number, spreadMm: number): TraceDoubt {
   const root = Math.sqrt(repeats);
   const stated = TRACE_WIDTH_MM / ROOT_OF_TWO;
-  const widthOwnMm = Math.max(stated, ROOT_OF_TWO * spreadMm) / root;
+  const more = Math.max(1, (ROOT_OF_TWO * spreadMm) / stated) / root;
+  const widthOwnMm = stated * more;
+  const tiltOwn = (TRACE_TILT_RAD / ROOT_OF_TWO) * more;
   const normal = (id: string, sd: number): Uncertain => ({ id, kind: "normal", mean: 0, sd });
   return {
     widthOwnMm,
@@ -54,8 +56,8 @@ export function traceDoubt(ids: TraceIds, repeats: number, spreadMm: number): Tr
     uncertain: [
       normal(ids.width.near, widthOwnMm / ROOT_OF_TWO),
       normal(ids.width.off, widthOwnMm / ROOT_OF_TWO),
-      normal(ids.tilt.near, TRACE_TILT_RAD / ROOT_OF_TWO / root),
-      normal(ids.tilt.off, TRACE_TILT_RAD / ROOT_OF_TWO / root),
+      normal(ids.tilt.near, tiltOwn),
+      normal(ids.tilt.off, tiltOwn),
       normal(SHARED_WIDTH, stated),
       normal(SHARED_TILT, TRACE_TILT_RAD / ROOT_OF_TWO),
     ],

@@ -1,7 +1,7 @@
 import { cos, tan } from "../engine/number/index.ts";
 import type { SurveyedSaddle } from "../survey/case.ts";
 import { type BySide, type ByStation, SIDES } from "../terms/places.ts";
-import { eachStation } from "./back-grid.ts";
+import { eachStation } from "./along.ts";
 import { type BearingAt, bearingAt, halfOf, inOrder, middleOf } from "./bearing.ts";
 import { Doubts, type Drawn } from "./doubt.ts";
 import { headOf } from "./head.ts";
