@@ -7,7 +7,9 @@ import { readCaseValue } from "../../core/src/survey/read-case.ts";
 
 export type Changes = { readonly [path: string]: unknown };
 
-const full: unknown = JSON.parse(readFileSync(new URL("../../core/src/survey/fixtures/full.json", import.meta.url), "utf8"));
+const full: unknown = JSON.parse(
+  readFileSync(new URL("../../core/src/survey/fixtures/full.json", import.meta.url), "utf8"),
+);
 
 /** Readings that a case whose head is judged needs beyond the fixture. */
 const READY: Changes = {
@@ -17,7 +19,10 @@ const READY: Changes = {
 
 /** The full case with some of its places typed otherwise. */
 export function surveyWith(changes: Changes): Survey {
-  const file = Object.entries({ ...READY, ...changes }).reduce<unknown>((tree, [path, value]) => putAt(tree, stepsOf(path), value), full);
+  const file = Object.entries({ ...READY, ...changes }).reduce<unknown>(
+    (tree, [path, value]) => putAt(tree, stepsOf(path), value),
+    full,
+  );
   const read = readCaseValue(file);
   if (!read.ok) throw new Error(JSON.stringify(read.problems, null, 1));
   return read.survey;
@@ -40,7 +45,13 @@ export const faces = (near: number, off = near, rail = 0): readonly MeasuredLimi
 ];
 
 /** A setting whose faces follow the change: 0.57 degrees a mm and half, so 10 mm turns each half about 3 degrees. */
-export function candidate(changeMm: number, way: Way, today: number, more: Partial<Setting> = {}, rail = 0): Candidate {
+export function candidate(
+  changeMm: number,
+  way: Way,
+  today: number,
+  more: Partial<Setting> = {},
+  rail = 0,
+): Candidate {
   const setting: Setting = {
     id: `${way} ${changeMm}`,
     way,

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { findingsOf } from "../../core/src/judge/findings.ts";
 import { HORSE_ORDERS, SOUNDNESS_ORDERS } from "../../core/src/judge/findings/orders.ts";
+import { findingsOf } from "../../core/src/judge/findings.ts";
 import { passGates, permittedBy } from "../../core/src/judge/gates.ts";
-import { SIDES, ZONES } from "../../core/src/terms/places.ts";
 import { SEEN, SIGN } from "../../core/src/terms/knowing.ts";
+import { SIDES, ZONES } from "../../core/src/terms/places.ts";
 import { type Changes, surveyWith } from "./case.ts";
 
 const of = (changes: Changes) => findingsOf(surveyWith(changes), 0);
@@ -33,15 +33,23 @@ describe("hands on", () => {
   });
   it("a grade 1 that comes again at two places is no longer alone", () => {
     const twice = { grade: 1, twice: "yes" };
-    expect(hands({ "horses[0].hands.loin.off": twice, "horses[0].hands.loin.near": twice }).pain).toBe("clear-or-several");
+    expect(hands({ "horses[0].hands.loin.off": twice, "horses[0].hands.loin.near": twice }).pain).toBe(
+      "clear-or-several",
+    );
   });
   it("a higher grade anywhere never reads as less (seed printed)", () => {
     console.log(`seed ${SEED}`);
-    const place = fc.record({ zone: fc.constantFrom(...ZONES), side: fc.constantFrom(...SIDES), grade: fc.integer({ min: 0, max: 2 }) });
+    const place = fc.record({
+      zone: fc.constantFrom(...ZONES),
+      side: fc.constantFrom(...SIDES),
+      grade: fc.integer({ min: 0, max: 2 }),
+    });
     const again = fc.constantFrom("yes", "no", "not-tried");
     fc.assert(
       fc.property(fc.array(fc.tuple(place, again), { maxLength: 4 }), place, again, (others, one, twice) => {
-        const base = Object.fromEntries(others.map(([at, t]) => [`horses[0].hands.${at.zone}.${at.side}`, { grade: at.grade, twice: t }]));
+        const base = Object.fromEntries(
+          others.map(([at, t]) => [`horses[0].hands.${at.zone}.${at.side}`, { grade: at.grade, twice: t }]),
+        );
         const at = `horses[0].hands.${one.zone}.${one.side}`;
         const less = hands({ ...base, [at]: { grade: one.grade, twice } });
         const more = hands({ ...base, [at]: { grade: one.grade + 1, twice } });
@@ -83,7 +91,10 @@ describe("the rest of the horse", () => {
     [5, "unknown", "not-known"],
     ["not-asked", 6, "not-known"],
   ] as const)("%s weeks off, %s back: %s", (off, back, shape) => {
-    expect(hands({ "horses[0].history.offWorkWeeks": off, "horses[0].history.backInWorkWeeks": back }).workingShape).toBe(shape);
+    expect(
+      hands({ "horses[0].history.offWorkWeeks": off, "horses[0].history.backInWorkWeeks": back })
+        .workingShape,
+    ).toBe(shape);
   });
 });
 
@@ -92,10 +103,13 @@ describe("the saddle", () => {
   it.each(["head", "rails", "cantle"] as const)("%s failed is structure", (part) => {
     expect(sound({ [`saddle.looked.parts.${part}`]: "failed" }).riderPart).toBe("failed-structure");
   });
-  it.each(["bars", "webs", "girth-straps"] as const)("%s failed can be renewed, and is always in reach of the eye", (part) => {
-    expect(sound({ [`saddle.looked.parts.${part}`]: "failed" }).riderPart).toBe("failed-renewable");
-    expect(sound({ [`saddle.looked.parts.${part}`]: "cannot-be-seen" }).riderPart).toBe("not-looked");
-  });
+  it.each(["bars", "webs", "girth-straps"] as const)(
+    "%s failed can be renewed, and is always in reach of the eye",
+    (part) => {
+      expect(sound({ [`saddle.looked.parts.${part}`]: "failed" }).riderPart).toBe("failed-renewable");
+      expect(sound({ [`saddle.looked.parts.${part}`]: "cannot-be-seen" }).riderPart).toBe("not-looked");
+    },
+  );
   it("parted layers and a white line are structure; a click is not yet a crack seen", () => {
     expect(sound({ "saddle.looked.parts.layers": "failed" }).riderPart).toBe("failed-structure");
     expect(sound({ "saddle.looked.whiteLine": "yes" }).riderPart).toBe("failed-structure");
@@ -105,48 +119,69 @@ describe("the saddle", () => {
     expect(sound({ [`saddle.looked.${test}`]: "not-looked" }).riderPart).toBe("not-looked");
   });
   it("rust, must or damp are doubt", () => {
-    for (const path of ["saddle.looked.rust", "saddle.looked.musty", "saddle.past.storedDamp"]) expect(sound({ [path]: "yes" }).otherPart).toBe("doubtful");
+    for (const path of ["saddle.looked.rust", "saddle.looked.musty", "saddle.past.storedDamp"])
+      expect(sound({ [path]: "yes" }).otherPart).toBe("doubtful");
   });
   it("worse words never read as milder ones", () => {
     const order = ["sound", "cannot-be-seen", "doubtful", "not-looked", "failed"] as const;
     expect([...order].sort()).toEqual([...SEEN].sort());
-    const at = order.map((word) => SOUNDNESS_ORDERS.otherPart.indexOf(sound({ "saddle.looked.parts.rivets": word }).otherPart));
+    const at = order.map((word) =>
+      SOUNDNESS_ORDERS.otherPart.indexOf(sound({ "saddle.looked.parts.rivets": word }).otherPart),
+    );
     expect([...at].sort((a, b) => a - b)).toEqual(at);
-    const signs = SIGN.map((word) => SOUNDNESS_ORDERS.riderPart.indexOf(sound({ "saddle.looked.whiteLine": word }).riderPart));
+    const signs = SIGN.map((word) =>
+      SOUNDNESS_ORDERS.riderPart.indexOf(sound({ "saddle.looked.whiteLine": word }).riderPart),
+    );
     expect([...signs].sort((a, b) => a - b)).toEqual(signs);
   });
   it("bare without a name is dressed", () => {
     expect(sound({ "saddle.looked.level": "bare" }).level).toBe("dressed");
-    expect(sound({ "saddle.looked.level": "bare", "saddle.looked.seenBy": "Isolde Marrak" }).level).toBe("bare");
+    expect(sound({ "saddle.looked.level": "bare", "saddle.looked.seenBy": "Isolde Marrak" }).level).toBe(
+      "bare",
+    );
   });
   it("incidents: no from an owner since new; unknown otherwise; one yes is yes", () => {
     expect(sound({}).trauma).toBe("no");
     expect(sound({ "saddle.past.ownedSinceNew": "no" }).trauma).toBe("not-known");
     expect(sound({ "saddle.past.incidents.dragged": "not-asked" }).trauma).toBe("not-known");
-    expect(sound({ "saddle.past.incidents.dragged": "yes", "saddle.past.ownedSinceNew": "no" }).trauma).toBe("yes");
+    expect(sound({ "saddle.past.incidents.dragged": "yes", "saddle.past.ownedSinceNew": "no" }).trauma).toBe(
+      "yes",
+    );
   });
   it("age: five years is young, 5.25 is not (5 %)", () => {
-    expect([5, 5.25, "unknown"].map((age) => sound({ "saddle.past.age": age }).age)).toEqual(["to-5-years", "older", "not-known"]);
+    expect([5, 5.25, "unknown"].map((age) => sound({ "saddle.past.age": age }).age)).toEqual([
+      "to-5-years",
+      "older",
+      "not-known",
+    ]);
   });
   it("half-angles: 2 degrees apart is not yet twisted, 2.1 is (5 %); unread is not measured", () => {
-    const at = (near: unknown) => sound({ "saddle.head.halfAngleNear": near, "saddle.head.halfAngleOff": 44 }).square;
+    const at = (near: unknown) =>
+      sound({ "saddle.head.halfAngleNear": near, "saddle.head.halfAngleOff": 44 }).square;
     expect([at(46), at(46.1), at("not-looked")]).toEqual(["square", "off", "not-measured"]);
   });
   it("diagonals: 5 mm dressed, 3 mm bare", () => {
-    const at = (off: number, more: Changes = {}) => sound({ "saddle.lines.diagonalNear": 450, "saddle.lines.diagonalOff": off, ...more }).square;
+    const at = (off: number, more: Changes = {}) =>
+      sound({ "saddle.lines.diagonalNear": 450, "saddle.lines.diagonalOff": off, ...more }).square;
     const bare = { "saddle.looked.level": "bare", "saddle.looked.seenBy": "Isolde Marrak" };
-    expect([at(455), at(455.25), at(453, bare), at(453.15, bare)]).toEqual(["square", "off", "square", "off"]);
+    expect([at(455), at(455.25), at(453, bare), at(453.15, bare)]).toEqual([
+      "square",
+      "off",
+      "square",
+      "off",
+    ]);
   });
   it("earlier alterations: none, one known, two known, an unknown hand, a repair, heat", () => {
     const one = { date: "2030", change: 5, by: "a", knownHand: "yes", way: "press" };
-    const listed = (all: unknown[]) => sound({ "saddle.past.alterationsKnown": "listed", "saddle.past.alterations": all }).past;
-    expect([sound({}).past, listed([one]), listed([one, one]), listed([{ ...one, knownHand: "no" }]), listed([])]).toEqual([
-      "clean",
-      "clean",
-      "several-known",
-      "not-known",
-      "not-known",
-    ]);
+    const listed = (all: unknown[]) =>
+      sound({ "saddle.past.alterationsKnown": "listed", "saddle.past.alterations": all }).past;
+    expect([
+      sound({}).past,
+      listed([one]),
+      listed([one, one]),
+      listed([{ ...one, knownHand: "no" }]),
+      listed([]),
+    ]).toEqual(["clean", "clean", "several-known", "not-known", "not-known"]);
     expect(listed([{ ...one, way: "heat" }])).toBe("repaired-or-heated");
     expect(sound({ "saddle.past.repaired": "yes" }).past).toBe("repaired-or-heated");
   });
@@ -160,7 +195,9 @@ describe("standing and right", () => {
     ["unknown", 5, "out"],
     ["not-asked", "unknown", "taken-to-run"],
   ] as const)("warranty %s at %s years: %s", (said, age, warranty) => {
-    expect(of({ "saddle.standing.inWarranty": said, "saddle.past.age": age }).standing.warranty).toBe(warranty);
+    expect(of({ "saddle.standing.inWarranty": said, "saddle.past.age": age }).standing.warranty).toBe(
+      warranty,
+    );
   });
   it.each([
     ["trainee", "yes", "may"],
@@ -205,7 +242,9 @@ describe("the gates in a row", () => {
     const f = of({ "worker.press": "no", "saddle.past.age": 20 });
     const gated = passGates(f);
     expect(gated.permitted).toEqual(permittedBy(Object.values(gated.passed)));
-    expect(gated.shut.map((shut) => shut.rule)).toEqual(expect.arrayContaining(["saddle-old", "standing-may-not-press"]));
+    expect(gated.shut.map((shut) => shut.rule)).toEqual(
+      expect.arrayContaining(["saddle-old", "standing-may-not-press"]),
+    );
     expect(gated.permitted).toEqual(["ride", "set-up", "flock", "strip"]);
   });
 });

@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { BUILDS, HORSE_ORDERS, RIGHT_ORDERS, SOUNDNESS_ORDERS, STANDING_ORDERS, WAY_ORDERS } from "../../core/src/judge/findings/orders.ts";
+import {
+  BUILDS,
+  HORSE_ORDERS,
+  RIGHT_ORDERS,
+  SOUNDNESS_ORDERS,
+  STANDING_ORDERS,
+  WAY_ORDERS,
+} from "../../core/src/judge/findings/orders.ts";
 import { pass } from "../../core/src/judge/gates/gate.ts";
 import { HORSE_BARS, horseAnswer } from "../../core/src/judge/gates/horse.ts";
 import { RIGHT_BARS } from "../../core/src/judge/gates/right.ts";
@@ -33,9 +40,12 @@ describe("along every printed order the permitted acts never grow, all states of
   it("way: along the telling, and from every known build to one that is not known", () => {
     console.log(`way: ${BUILDS.length * countOf(WAY_ORDERS)} states`);
     for (const build of BUILDS) {
-      const permits = (f: { told: (typeof WAY_ORDERS.told)[number] }) => pass(WAY_BARS, { ...f, build }).permits;
+      const permits = (f: { told: (typeof WAY_ORDERS.told)[number] }) =>
+        pass(WAY_BARS, { ...f, build }).permits;
       expect(widened(WAY_ORDERS, permits)).toEqual([]);
-      expect(widened({ ...WAY_ORDERS, build: [build, "not-known"] as const }, (f) => pass(WAY_BARS, f).permits)).toEqual([]);
+      expect(
+        widened({ ...WAY_ORDERS, build: [build, "not-known"] as const }, (f) => pass(WAY_BARS, f).permits),
+      ).toEqual([]);
     }
   });
 });
@@ -47,7 +57,9 @@ describe("what the check can see", () => {
   });
   it("a gate that opens the bare press on a part that cannot be seen is caught", () => {
     const broken = SOUNDNESS_BARS.map((bar) =>
-      bar.rule === "saddle-not-bare" ? { ...bar, when: (f: Parameters<typeof bar.when>[0]) => f.riderPart === "sound" && bar.when(f) } : bar,
+      bar.rule === "saddle-not-bare"
+        ? { ...bar, when: (f: Parameters<typeof bar.when>[0]) => f.riderPart === "sound" && bar.when(f) }
+        : bar,
     );
     expect(widened(SOUNDNESS_ORDERS, (f) => pass(broken, f).permits).length).toBeGreaterThan(0);
   });
@@ -78,7 +90,7 @@ describe("reach and shape", () => {
   it("every bar names a rule that is there and an answer that is there", () => {
     for (const bar of [...HORSE_BARS, ...RIGHT_BARS, ...SOUNDNESS_BARS, ...STANDING_BARS, ...WAY_BARS]) {
       expect(RULES.map((rule) => rule.id)).toContain(bar.rule);
-      expect(WORK_ANSWERS).toContain(bar.then);
+      expect(WORK_ANSWERS).toContain(bar.leadsTo);
     }
   });
 });
@@ -89,14 +101,17 @@ describe("answers and acts agree, in all states", () => {
       const acts = horse(f);
       const answer = horseAnswer(f);
       if (answer === "vet-before-riding") expect(acts).toEqual(["strip"]);
-      if (answer === "no-reason-seen") expect(acts).toEqual(expect.arrayContaining(["ride", "set-up", "flock", "exchange", "strip"]));
-      if (answer !== "no-reason-seen" && answer !== "come-back" && acts.includes("flock")) throw new Error(JSON.stringify(f));
+      if (answer === "no-reason-seen")
+        expect(acts).toEqual(expect.arrayContaining(["ride", "set-up", "flock", "exchange", "strip"]));
+      if (answer !== "no-reason-seen" && answer !== "come-back" && acts.includes("flock"))
+        throw new Error(JSON.stringify(f));
     }
     for (const f of statesOf(SOUNDNESS_ORDERS)) {
       const acts = soundness(f);
       const answer = saddleAnswer(f);
       if (answer === "out-for-good") expect(acts).toEqual([]);
-      if (["out-till-repaired", "strip-before-riding", "not-looked"].includes(answer)) expect(acts).toEqual(["strip"]);
+      if (["out-till-repaired", "strip-before-riding", "not-looked"].includes(answer))
+        expect(acts).toEqual(["strip"]);
       if (acts.includes("press-dressed") && !answer.startsWith("sound")) throw new Error(JSON.stringify(f));
       if (acts.includes("press-bare") && answer !== "sound-bare") throw new Error(JSON.stringify(f));
     }

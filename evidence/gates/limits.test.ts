@@ -44,15 +44,19 @@ const HAIR = 1e-6;
 describe("the records", () => {
   it("every id has one record, and every record its settled figures", () => {
     expect(LIMITS.map((rule) => rule.id).sort()).toEqual([...LIMIT_IDS].sort());
-    for (const rule of LIMITS) expect([rule.id, ...rule.inside, ...rule.outside]).toEqual([rule.id, ...(SETTLED[rule.id] ?? [])]);
+    for (const rule of LIMITS)
+      expect([rule.id, ...rule.inside, ...rule.outside]).toEqual([rule.id, ...(SETTLED[rule.id] ?? [])]);
   });
-  it.each(LIMITS.map((rule) => [rule.id, rule] as const))("%s says its source, its readings and one sentence", (_id, rule) => {
-    expect(rule.sourceRef).not.toBe("");
-    expect(rule.readings.length).toBeGreaterThan(0);
-    expect(rule.says.endsWith(".")).toBe(true);
-    expect(rule.inside[0]).toBeGreaterThanOrEqual(rule.outside[0]);
-    expect(rule.inside[1]).toBeLessThanOrEqual(rule.outside[1]);
-  });
+  it.each(LIMITS.map((rule) => [rule.id, rule] as const))(
+    "%s says its source, its readings and one sentence",
+    (_id, rule) => {
+      expect(rule.sourceRef).not.toBe("");
+      expect(rule.readings.length).toBeGreaterThan(0);
+      expect(rule.says.endsWith(".")).toBe(true);
+      expect(rule.inside[0]).toBeGreaterThanOrEqual(rule.outside[0]);
+      expect(rule.inside[1]).toBeLessThanOrEqual(rule.outside[1]);
+    },
+  );
 });
 
 /** Ends of inside and outside with the outward direction; open ends are no boundary. */
@@ -68,26 +72,38 @@ const ends = Object.entries(SETTLED).flatMap(([id, [inLo, inHi, outLo, outHi]]) 
 );
 
 describe("at every end", () => {
-  it.each(ends)("%s, end of %s at %d: on it the milder band, a hair beyond the next", (id, which, at, outward) => {
-    const rule = limitRule(id);
-    const [lo, hi] = SETTLED[id]?.slice(2) ?? [0, 0];
-    const shared = which === "inside" && (at === lo || at === hi) ? "outside" : which === "inside" ? "between" : "outside";
-    const milder = bandOf(rule, at);
-    expect(milder).not.toBe("outside");
-    expect(bandOf(rule, at + outward * HAIR)).toBe(shared);
-    expect(judgeLimit(rule, at, 0, "exchange")).toBe(milder);
-    expect(judgeLimit(rule, at + outward * HAIR, 0, "exchange")).toBe(shared);
-  });
-  it.each(ends.filter(([, , at]) => at !== 0))("%s, end of %s at %d: five per cent further out is judged otherwise", (id, _which, at, outward) => {
-    const rule = limitRule(id);
-    const moved = at + outward * 0.05 * Math.abs(at);
-    expect(bandOf(rule, moved)).not.toBe(bandOf(rule, at));
-  });
+  it.each(ends)(
+    "%s, end of %s at %d: on it the milder band, a hair beyond the next",
+    (id, which, at, outward) => {
+      const rule = limitRule(id);
+      const [lo, hi] = SETTLED[id]?.slice(2) ?? [0, 0];
+      const shared =
+        which === "inside" && (at === lo || at === hi)
+          ? "outside"
+          : which === "inside"
+            ? "between"
+            : "outside";
+      const milder = bandOf(rule, at);
+      expect(milder).not.toBe("outside");
+      expect(bandOf(rule, at + outward * HAIR)).toBe(shared);
+      expect(judgeLimit(rule, at, 0, "exchange")).toBe(milder);
+      expect(judgeLimit(rule, at + outward * HAIR, 0, "exchange")).toBe(shared);
+    },
+  );
+  it.each(ends.filter(([, , at]) => at !== 0))(
+    "%s, end of %s at %d: five per cent further out is judged otherwise",
+    (id, _which, at, outward) => {
+      const rule = limitRule(id);
+      const moved = at + outward * 0.05 * Math.abs(at);
+      expect(bandOf(rule, moved)).not.toBe(bandOf(rule, at));
+    },
+  );
   it("and a limit moved by five per cent, either way, is seen", () => {
     for (const [id, which, at, outward] of ends.filter(([, , end]) => end !== 0)) {
       const rule = limitRule(id);
       for (const by of [0.95, 1.05]) {
-        const shift = (pair: readonly [number, number]) => pair.map((end) => (end === at ? end * by : end)) as [number, number];
+        const shift = (pair: readonly [number, number]) =>
+          pair.map((end) => (end === at ? end * by : end)) as [number, number];
         const moved = { ...rule, [which]: shift(rule[which]) };
         const probes = [at, at + outward * HAIR, at * 0.97, at * 1.03];
         // Where both ends fall together, an outside moved inward crosses its inside: the shape of the record tells.

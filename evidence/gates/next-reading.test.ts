@@ -1,11 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { type AnswerWith, nextReading, valuesToTry } from "../../core/src/judge/next-reading.ts";
 import { judgeCase } from "../../core/src/judge/judge-case.ts";
+import { type AnswerWith, nextReading, valuesToTry } from "../../core/src/judge/next-reading.ts";
 import type { WorkAnswer } from "../../core/src/terms/answers.ts";
 import { surveyWith, toJudge } from "./case.ts";
 
 const survey = surveyWith({});
-const splitAt = (limit: number, below: WorkAnswer, above: WorkAnswer) => (value: number | string): WorkAnswer => (Number(value) < limit ? below : above);
+const splitAt =
+  (limit: number, below: WorkAnswer, above: WorkAnswer) =>
+  (value: number | string): WorkAnswer =>
+    Number(value) < limit ? below : above;
 
 describe("the one next reading", () => {
   it("five values from lowest to highest allowed", () => {
@@ -33,14 +36,20 @@ describe("the one next reading", () => {
     expect(nextReading(survey, ["horses[0].girthed.rock"], () => "other-saddle")).toBeUndefined();
   });
   it("where several are missing at once and none splits alone, the first in the order of the work", () => {
-    const next = nextReading(survey, ["horses[0].girthed.rock", "horses[0].moving.uneven"], () => "measure-more");
+    const next = nextReading(
+      survey,
+      ["horses[0].girthed.rock", "horses[0].moving.uneven"],
+      () => "measure-more",
+    );
     expect(next?.path).toBe("horses[0].moving.uneven");
   });
 });
 
 describe("from the case itself", () => {
-  const answerWith = (changes: { readonly [path: string]: unknown }): AnswerWith => (path, value) =>
-    judgeCase(toJudge({ ...changes, [path]: value })).answers.work.id;
+  const answerWith =
+    (changes: { readonly [path: string]: unknown }): AnswerWith =>
+    (path, value) =>
+      judgeCase(toJudge({ ...changes, [path]: value })).answers.work.id;
   it("nobody trotted it up: that is asked, and both answers are told", () => {
     const changes = { "horses[0].moving.uneven": "not-looked" };
     const judged = judgeCase(toJudge(changes));
@@ -53,12 +62,20 @@ describe("from the case itself", () => {
     const changes = { "horses[0].girthed.rock": "not-looked" };
     const judged = judgeCase(toJudge(changes));
     expect([judged.answers.work.id, judged.waitsFor]).toEqual(["measure-more", ["horses[0].girthed.rock"]]);
-    expect(nextReading(surveyWith(changes), judged.waitsFor, answerWith(changes))?.path).toBe("horses[0].girthed.rock");
+    expect(nextReading(surveyWith(changes), judged.waitsFor, answerWith(changes))?.path).toBe(
+      "horses[0].girthed.rock",
+    );
   });
   it("the rock was not tried, and no rails fit anyway: the answer is given, nothing is asked", () => {
     const changes = { "horses[0].girthed.rock": "not-looked" };
-    const none = toJudge(changes, { computedToday: toJudge({}).computedToday.map((one) => ({ ...one, value: 12 })), candidates: [] });
-    const judged = judgeCase({ ...none, candidates: toJudge({}).candidates.map((one) => ({ ...one, after: none.computedToday })) });
+    const none = toJudge(changes, {
+      computedToday: toJudge({}).computedToday.map((one) => ({ ...one, value: 12 })),
+      candidates: [],
+    });
+    const judged = judgeCase({
+      ...none,
+      candidates: toJudge({}).candidates.map((one) => ({ ...one, after: none.computedToday })),
+    });
     expect([judged.answers.work.id, judged.waitsFor]).toEqual(["other-saddle", []]);
   });
 });

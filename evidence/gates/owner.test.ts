@@ -1,6 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { type OwnerAnswer, answerOwner } from "../../core/src/judge/owner.ts";
-import { type OwnerQuestion, type OwnerQuestionFile, ownerQuestionSchema } from "../../core/src/judge/owner/question.ts";
+import {
+  type OwnerQuestion,
+  type OwnerQuestionFile,
+  ownerQuestionSchema,
+} from "../../core/src/judge/owner/question.ts";
+import { answerOwner, type OwnerAnswer } from "../../core/src/judge/owner.ts";
 import { statesOf } from "./states.ts";
 
 const SAYS = ["no", "dont-know", "yes"] as const;
@@ -17,7 +21,16 @@ const GOOD: OwnerQuestionFile = {
   youOwnIt: "yes",
   otherHorses: "no",
   hoursAWeek: "3-to-8",
-  accidents: { rolledOn: "no", horseFell: "no", fellOffRack: "no", drivenOver: "no", dragged: "no", dropped: "no", castInBox: "no", hungFromBars: "no" },
+  accidents: {
+    rolledOn: "no",
+    horseFell: "no",
+    fellOffRack: "no",
+    drivenOver: "no",
+    dragged: "no",
+    dropped: "no",
+    castInBox: "no",
+    hungFromBars: "no",
+  },
   clicksOrMoves: "no",
   crackOrWhiteLine: "no",
   strapOrBarWorn: "no",
@@ -32,7 +45,12 @@ const asked = (more: OwnerQuestionFile): OwnerQuestion => ownerQuestionSchema.pa
 
 /** Everything an owner reads. */
 const words = (answer: OwnerAnswer): string =>
-  [...answer.stops, ...answer.atHome, ...answer.see.map((one) => one.why), ...answer.because.map((one) => one.says)].join(" ");
+  [
+    ...answer.stops,
+    ...answer.atHome,
+    ...answer.see.map((one) => one.why),
+    ...answer.because.map((one) => one.says),
+  ].join(" ");
 
 const SIGNS = {
   clicksOrMoves: SAYS,
@@ -72,7 +90,11 @@ describe("the owner's question", () => {
     expect(answer.see.map((one) => one.who)).toContain("fitter");
   });
   it("one answer that only makes a change doubtful takes what a change needs away", () => {
-    for (const more of [{ makerAllowsOwner: "dont-know" }, { youOwnIt: "no" }, { toldByMaker: "dont-know", exchange: "unknown" }] as const) {
+    for (const more of [
+      { makerAllowsOwner: "dont-know" },
+      { youOwnIt: "no" },
+      { toldByMaker: "dont-know", exchange: "unknown" },
+    ] as const) {
       expect(answerOwner(asked(more)).atHome.join(" ")).not.toContain("What a change");
     }
   });
@@ -85,7 +107,9 @@ describe("the owner's question", () => {
       for (const arch of ["wood", "polymer", "composite", "unknown"] as const) {
         for (const metal of ["none", "bar", "plates", "springs", "unknown"] as const) {
           const said = words(answerOwner(asked({ exchange, arch, metal, growingOrOffWork: "dont-know" })));
-          expect(said).not.toMatch(/\bkN\b|\bbar of pressure\b|°|\bsafe\b|\bguarantee|change-plate|Change the plate|\d+ ?mm/i);
+          expect(said).not.toMatch(
+            /\bkN\b|\bbar of pressure\b|°|\bsafe\b|\bguarantee|change-plate|Change the plate|\d+ ?mm/i,
+          );
         }
       }
     }

@@ -20,7 +20,10 @@ export function countOf(orders: Orders): number {
 }
 
 /** The same state with one input one word later; one for each input that has a later word. */
-export function nextWorse<O extends Orders>(orders: O, state: State<O>): readonly { readonly input: string; readonly state: State<O> }[] {
+export function nextWorse<O extends Orders>(
+  orders: O,
+  state: State<O>,
+): readonly { readonly input: string; readonly state: State<O> }[] {
   return Object.keys(orders).flatMap((input) => {
     const words = orders[input] ?? [];
     const later = words[words.indexOf(state[input] ?? "") + 1];
@@ -29,13 +32,19 @@ export function nextWorse<O extends Orders>(orders: O, state: State<O>): readonl
 }
 
 /** Every step along a printed order at which something is permitted that was not before. Empty is the law. */
-export function widened<O extends Orders, A>(orders: O, permits: (state: State<O>) => readonly A[]): readonly string[] {
+export function widened<O extends Orders, A>(
+  orders: O,
+  permits: (state: State<O>) => readonly A[],
+): readonly string[] {
   const found: string[] = [];
   for (const state of statesOf(orders)) {
     const before = new Set(permits(state));
     for (const step of nextWorse(orders, state)) {
       const more = permits(step.state).filter((act) => !before.has(act));
-      if (more.length > 0) found.push(`${step.input} to ${step.state[step.input]}: ${more.join(", ")} in ${JSON.stringify(state)}`);
+      if (more.length > 0)
+        found.push(
+          `${step.input} to ${step.state[step.input]}: ${more.join(", ")} in ${JSON.stringify(state)}`,
+        );
     }
   }
   return found;

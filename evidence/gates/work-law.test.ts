@@ -1,6 +1,14 @@
 import { describe, expect, it } from "vitest";
+import {
+  BUILDS,
+  type Findings,
+  HORSE_ORDERS,
+  RIGHT_ORDERS,
+  SOUNDNESS_ORDERS,
+  STANDING_ORDERS,
+  WAY_ORDERS,
+} from "../../core/src/judge/findings/orders.ts";
 import { findingsOf } from "../../core/src/judge/findings.ts";
-import { BUILDS, type Findings, HORSE_ORDERS, RIGHT_ORDERS, SOUNDNESS_ORDERS, STANDING_ORDERS, WAY_ORDERS } from "../../core/src/judge/findings/orders.ts";
 import { type Gated, passGates } from "../../core/src/judge/gates.ts";
 import type { Choice, FitWish } from "../../core/src/judge/remedy/choice.ts";
 import { type Decided, throughGates } from "../../core/src/judge/remedy/through-gates.ts";
@@ -45,7 +53,8 @@ function* states(): Generator<Findings> {
   for (const from of [good, bare]) {
     for (const standing of statesOf(STANDING_ORDERS)) {
       for (const right of statesOf(RIGHT_ORDERS)) yield { ...from, standing, right };
-      for (const build of BUILDS) for (const way of statesOf(WAY_ORDERS)) yield { ...from, standing, way: { ...way, build } };
+      for (const build of BUILDS)
+        for (const way of statesOf(WAY_ORDERS)) yield { ...from, standing, way: { ...way, build } };
     }
   }
 }
@@ -53,9 +62,15 @@ function* states(): Generator<Findings> {
 /** What is wrong with an answer that has come through the gates; undefined when nothing is. */
 function wrong(gated: Gated, decided: Decided): string | undefined {
   const asks = ASKS[decided.id];
-  if (asks !== undefined && !asks.some((act) => gated.permitted.includes(act))) return `${decided.id} is not permitted`;
+  if (asks !== undefined && !asks.some((act) => gated.permitted.includes(act)))
+    return `${decided.id} is not permitted`;
   if (gated.flagged && decided.id !== "not-now") return `${decided.id} for a horse with a flag`;
-  if (gated.saddle === "out-for-good" && !gated.flagged && !["other-saddle", "measure-more", "leave-as-found"].includes(decided.id)) return `${decided.id} for a broken tree`;
+  if (
+    gated.saddle === "out-for-good" &&
+    !gated.flagged &&
+    !["other-saddle", "measure-more", "leave-as-found"].includes(decided.id)
+  )
+    return `${decided.id} for a broken tree`;
   if (decided.also.includes(decided.id)) return "said twice";
   return decided.rules.length === 0 ? "no rule" : undefined;
 }
@@ -69,7 +84,8 @@ describe("every wish of the fit through the gates", () => {
       for (const wish of WISHES) {
         const choice: Choice = { wish, rules: ["fit-cannot-tell"], also: [] };
         const fault = wrong(gated, throughGates(gated, findings, choice));
-        if (fault !== undefined && faults.length < 5) faults.push(`${wish}: ${fault} in ${JSON.stringify(findings)}`);
+        if (fault !== undefined && faults.length < 5)
+          faults.push(`${wish}: ${fault} in ${JSON.stringify(findings)}`);
         count++;
       }
     }

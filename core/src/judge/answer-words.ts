@@ -1,8 +1,8 @@
 import type { HorseAnswer, SaddleAnswer, WorkAnswer } from "../terms/answers.ts";
 import { HORSE_WORDS } from "./words/horse.ts";
 import { SADDLE_WORDS } from "./words/saddle.ts";
-import { WORK_WORDS } from "./words/work.ts";
 import type { Words } from "./words/words.ts";
+import { WORK_WORDS } from "./words/work.ts";
 
 export type { Words };
 
@@ -14,8 +14,10 @@ export const workWords = (id: WorkAnswer): Words => WORK_WORDS[id];
 /** May it be ridden today: one sentence, from the two answers alone. */
 export function mayRideSays(horse: HorseAnswer, saddle: SaddleAnswer): string {
   if (horse === "vet-before-riding") return "No: not this horse, until a vet has seen it.";
-  if (["strip-before-riding", "out-till-repaired", "out-for-good"].includes(saddle)) return "No: not in this saddle.";
-  if (horse === "not-examined" || saddle === "not-looked") return "Not answered: not everything has been looked at.";
+  if (["strip-before-riding", "out-till-repaired", "out-for-good"].includes(saddle))
+    return "No: not in this saddle.";
+  if (horse === "not-examined" || saddle === "not-looked")
+    return "Not answered: not everything has been looked at.";
   return horse === "vet-before-altering"
     ? "Ask the vet first; no saddle work is done before."
     : "No reason was seen today not to ride in this saddle, as far as it was looked at.";

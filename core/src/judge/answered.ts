@@ -1,16 +1,16 @@
 import type { HorseAnswer, SaddleAnswer, WorkAnswer } from "../terms/answers.ts";
+import { horseWords, saddleWords, workWords } from "./answer-words.ts";
 import { reasons } from "./because.ts";
 import type { Findings } from "./findings/orders.ts";
 import type { Gated } from "./gates.ts";
 import type { CaseToJudge } from "./input.ts";
 import type { Answered } from "./judgement.ts";
 import type { Choice } from "./remedy/choice.ts";
-import type { Judged } from "./remedy/judged.ts";
 import { curable } from "./remedy/cures.ts";
+import type { Judged } from "./remedy/judged.ts";
 import type { Decided } from "./remedy/through-gates.ts";
 import { waitsFor } from "./waits-for.ts";
-import { horseWords, saddleWords, workWords } from "./answer-words.ts";
-import { CAUTIONS, cautionSays, type CautionId, HORSE_CAUTIONS, SADDLE_CAUTIONS } from "./words/cautions.ts";
+import { CAUTIONS, type CautionId, cautionSays, HORSE_CAUTIONS, SADDLE_CAUTIONS } from "./words/cautions.ts";
 import { workCautions } from "./work-cautions.ts";
 
 export interface Said<Id> {
@@ -38,7 +38,8 @@ export function answeredHorse(gated: Gated, f: Findings, horseIndex: number): Sa
 export function answeredSaddle(gated: Gated, f: Findings, horseIndex: number): Said<SaddleAnswer> {
   const found = gated.passed.soundness.rules.filter((rule) => rule !== "saddle-not-bare");
   const identity = f.soundness.serial === "of-record" ? [] : ["saddle-identity"];
-  const nothing = gated.saddle === "sound-dressed" || gated.saddle === "sound-bare" ? ["saddle-nothing-found"] : [];
+  const nothing =
+    gated.saddle === "sound-dressed" || gated.saddle === "sound-bare" ? ["saddle-nothing-found"] : [];
   const evidence: CautionId[] = f.right.claim === "yes" ? ["stop-evidence"] : [];
   const cautions = ordered([...SADDLE_CAUTIONS[gated.saddle], ...evidence]);
   const { nextStep, who } = saddleWords(gated.saddle);
@@ -59,7 +60,9 @@ export function answeredWork(
   gated: Gated,
 ): SaidWork {
   const { nextStep, who } = workWords(decided.id);
-  const faults = today.filter((limit) => curable(limit.rule) && (limit.outcome === "between" || limit.outcome === "outside"));
+  const faults = today.filter(
+    (limit) => curable(limit.rule) && (limit.outcome === "between" || limit.outcome === "outside"),
+  );
   const because = reasons([...decided.rules, ...faults.map((limit) => limit.rule)], input.horseIndex);
   const cautions = ordered(workCautions(decided, input, gated));
   return {

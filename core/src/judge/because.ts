@@ -12,7 +12,13 @@ export function recordOf(id: string): Rule | LimitRule {
 /** A rule as a reason: its sentence, its readings for this horse, its source. */
 export function becauseOf(id: string, horseIndex: number): Because {
   const { says, readings, provenance, sourceRef } = recordOf(id);
-  return { rule: id, says, readings: readings.map((path) => path.replace("horses[]", `horses[${horseIndex}]`)), provenance, sourceRef };
+  return {
+    rule: id,
+    says,
+    readings: readings.map((path) => path.replace("horses[]", `horses[${horseIndex}]`)),
+    provenance,
+    sourceRef,
+  };
 }
 
 export function reasons(ids: readonly string[], horseIndex: number): readonly Because[] {

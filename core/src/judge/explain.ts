@@ -12,7 +12,8 @@ export function ruleIds(): readonly string[] {
 const COST: { readonly [C in LimitRule["cost"]]: string } = {
   press: "for a press: inside only with half of the uncertainty to spare",
   exchange: "by the best estimate; the ridden check decides",
-  leave: "by the best estimate; where half of the uncertainty reaches from inside to outside it cannot be told",
+  leave:
+    "by the best estimate; where half of the uncertainty reaches from inside to outside it cannot be told",
   withdraw: "on doubt: by the worst that the uncertainty reaches",
 };
 
@@ -34,7 +35,13 @@ export function explainRule(id: string): string {
           `judged: ${COST[rule.cost]}`,
         ]
       : [];
-  return [id, rule.says, ...limits, `readings: ${rule.readings.join(", ")}`, `source: ${rule.sourceRef}`].join("\n");
+  return [
+    id,
+    rule.says,
+    ...limits,
+    `readings: ${rule.readings.join(", ")}`,
+    `source: ${rule.sourceRef}`,
+  ].join("\n");
 }
 
 /** Whether an id is that of a rule or limit. */

@@ -1,6 +1,6 @@
 import { ACTS, type Act, type HorseAnswer, type SaddleAnswer } from "../terms/answers.ts";
 import type { Findings } from "./findings/orders.ts";
-import { pass, type Passed, type Shut } from "./gates/gate.ts";
+import { type Passed, pass, type Shut } from "./gates/gate.ts";
 import { HORSE_BARS, horseAnswer, isFlagged } from "./gates/horse.ts";
 import { RIGHT_BARS } from "./gates/right.ts";
 import { SOUNDNESS_BARS, saddleAnswer } from "./gates/soundness.ts";

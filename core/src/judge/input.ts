@@ -1,5 +1,5 @@
-import type { Survey } from "../survey/case.ts";
 import type { Setting } from "../reach/setting.ts";
+import type { Survey } from "../survey/case.ts";
 import type { BySide, Side, Station } from "../terms/places.ts";
 
 /**
@@ -9,7 +9,10 @@ import type { BySide, Side, Station } from "../terms/places.ts";
 export interface MeasuredLimit {
   /** Id of the `LimitRule`; the ids are the keys of `LIMITS` in `limits/all.ts`. */
   readonly rule: string;
-  /** Where, in words: "front, near", "girthed, off", "rear"; empty when the rule says it. */
+  /**
+   * Where, in words: "front, near", "girthed, off", "rear"; empty when the rule says it. A figure that comes of a
+   * template offered up ends with the word "template": for a press it counts where two angles subtracted do not.
+   */
   readonly at: string;
   readonly value: number | undefined;
   /** Half of the central 95 % of the draws; 0 or more. Undefined when the value is. */

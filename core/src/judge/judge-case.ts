@@ -1,11 +1,11 @@
-import { findingsOf } from "./findings.ts";
+import { answeredHorse, answeredSaddle, answeredWork } from "./answered.ts";
 import type { Findings } from "./findings/orders.ts";
+import { findingsOf } from "./findings.ts";
 import { type Gated, passGates } from "./gates.ts";
 import type { CaseToJudge } from "./input.ts";
 import type { Answers, JudgedLimit } from "./judgement.ts";
-import { answeredHorse, answeredSaddle, answeredWork } from "./answered.ts";
-import { choose } from "./remedy/choose.ts";
 import type { Choice } from "./remedy/choice.ts";
+import { choose } from "./remedy/choose.ts";
 import { gather } from "./remedy/gather.ts";
 import type { Judged } from "./remedy/judged.ts";
 import { type Decided, throughGates } from "./remedy/through-gates.ts";
@@ -22,7 +22,14 @@ export interface JudgedCase {
 
 const WITHOUT_FIT: Choice = { wish: "not-now", rules: [], also: [] };
 
-const shown = ({ rule, at, value, u, outcome, missing }: Judged): JudgedLimit => ({ rule, at, value, u, outcome, missing });
+const shown = ({ rule, at, value, u, outcome, missing }: Judged): JudgedLimit => ({
+  rule,
+  at,
+  value,
+  u,
+  outcome,
+  missing,
+});
 
 /**
  * The three answers for one horse of a case. `next` is left undefined: `nextReading` finds it, since that

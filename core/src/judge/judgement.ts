@@ -1,5 +1,5 @@
-import type { Act, HorseAnswer, Outcome, SaddleAnswer, WorkAnswer } from "../terms/answers.ts";
 import type { Setting } from "../reach/setting.ts";
+import type { Act, HorseAnswer, Outcome, SaddleAnswer, WorkAnswer } from "../terms/answers.ts";
 import type { Provenance } from "../terms/provenance.ts";
 
 export type { Provenance };

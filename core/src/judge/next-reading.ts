@@ -9,10 +9,20 @@ export type AnswerWith = (path: string, value: number | string) => WorkAnswer;
 
 /** How many values of a reading's allowed range are tried. */
 export const VALUES_TRIED = 5;
-const NOT_ANSWERS: readonly string[] = ["unknown", "not-asked", "not-looked", "not-told", "not-said", "not-tried"];
+const NOT_ANSWERS: readonly string[] = [
+  "unknown",
+  "not-asked",
+  "not-looked",
+  "not-told",
+  "not-said",
+  "not-tried",
+];
 
 /** Five values from lowest to highest allowed, or the words that are answers; none where a value cannot be made up (a trace). */
-export function valuesToTry({ range, words }: Pick<Question, "range" | "words">): readonly (number | string)[] {
+export function valuesToTry({
+  range,
+  words,
+}: Pick<Question, "range" | "words">): readonly (number | string)[] {
   if (words !== undefined) return words.filter((word) => !NOT_ANSWERS.includes(word)).slice(0, VALUES_TRIED);
   if (range === undefined) return [];
   const [lo, hi] = range;
@@ -38,7 +48,11 @@ function tryReading(question: Question, answerWith: AnswerWith): Tried {
  * One whose every value gives the same settled answer is not asked for. Where none splits alone (several are
  * missing at once, or a trace is, whose values cannot be made up), the first in the order of the work is asked for.
  */
-export function nextReading(survey: Survey, waitsFor: readonly string[], answerWith: AnswerWith): NextReading | undefined {
+export function nextReading(
+  survey: Survey,
+  waitsFor: readonly string[],
+  answerWith: AnswerWith,
+): NextReading | undefined {
   const asked = questions(survey.horses.length).filter(({ path }) =>
     waitsFor.some((place) => path === place || path.startsWith(`${place}.`) || path.startsWith(`${place}[`)),
   );
@@ -50,5 +64,7 @@ export function nextReading(survey: Survey, waitsFor: readonly string[], answerW
   );
   const open = tried.find((one) => one.leadsTo.length === 0 || one.leadsTo[0] === "measure-more");
   const chosen = best ?? open;
-  return chosen && { path: chosen.path, says: `Read next: ${aboutPath(chosen.path)}.`, leadsTo: chosen.leadsTo };
+  return (
+    chosen && { path: chosen.path, says: `Read next: ${aboutPath(chosen.path)}.`, leadsTo: chosen.leadsTo }
+  );
 }

@@ -6,7 +6,7 @@ import { atHome } from "./owner/at-home.ts";
 import { ownerFindings } from "./owner/findings.ts";
 import type { OwnerQuestion } from "./owner/question.ts";
 import { whoFor } from "./owner/who-for.ts";
-import { cautionSays, type CautionId, CAUTIONS, HORSE_CAUTIONS, SADDLE_CAUTIONS } from "./words/cautions.ts";
+import { CAUTIONS, type CautionId, cautionSays, HORSE_CAUTIONS, SADDLE_CAUTIONS } from "./words/cautions.ts";
 
 /** What an owner is told: never a promise, a press or heat figure, or "change the plate". */
 export interface OwnerAnswer {
@@ -35,10 +35,23 @@ export function answerOwner(question: OwnerQuestion): OwnerAnswer {
     stops,
     atHome: isFlag ? [] : atHome(question, gated),
     see: whoFor(findings, gated),
-    because: reasons([...gated.passed.horse.rules, ...gated.passed.right.rules, ...saddleRules(gated.passed.soundness.rules)], 0),
+    because: reasons(
+      [
+        ...gated.passed.horse.rules,
+        ...gated.passed.right.rules,
+        ...saddleRules(gated.passed.soundness.rules),
+      ],
+      0,
+    ),
   };
 }
 
 /** Rules that only say what a bench would still want are left out: an owner has no bench. */
-const BENCH: readonly string[] = ["saddle-not-bare", "saddle-square-not-measured", "saddle-past-not-clean", "saddle-old"];
-const saddleRules = (rules: readonly string[]): readonly string[] => rules.filter((rule) => !BENCH.includes(rule));
+const BENCH: readonly string[] = [
+  "saddle-not-bare",
+  "saddle-square-not-measured",
+  "saddle-past-not-clean",
+  "saddle-old",
+];
+const saddleRules = (rules: readonly string[]): readonly string[] =>
+  rules.filter((rule) => !BENCH.includes(rule));

@@ -5,8 +5,14 @@ import type { Choice } from "./remedy/choice.ts";
 import type { Decided } from "./remedy/through-gates.ts";
 
 /** The readings that an answer "measure-more" waits for: those of its gates' rules that are missing, and those the fit lacks. */
-export function waitsFor(decided: Decided, choice: Choice, { survey, horseIndex }: CaseToJudge): readonly string[] {
-  const ofGates = decided.rules.filter((rule) => !rule.startsWith("fit-")).flatMap((rule) => becauseOf(rule, horseIndex).readings);
+export function waitsFor(
+  decided: Decided,
+  choice: Choice,
+  { survey, horseIndex }: CaseToJudge,
+): readonly string[] {
+  const ofGates = decided.rules
+    .filter((rule) => !rule.startsWith("fit-"))
+    .flatMap((rule) => becauseOf(rule, horseIndex).readings);
   const ofFit = choice.wish === "measure-more" ? (choice.missing ?? []) : [];
   const named = missingUnder(survey, ofGates).map((question) => question.path);
   return [...new Set([...named, ...ofFit])];

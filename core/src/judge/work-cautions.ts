@@ -4,7 +4,11 @@ import type { Decided } from "./remedy/through-gates.ts";
 import { type CautionId, WORK_CAUTIONS } from "./words/cautions.ts";
 
 /** What goes with the work answer, and what the case itself calls for. */
-export function workCautions(decided: Decided, { survey, horseIndex }: CaseToJudge, gated: Gated): readonly CautionId[] {
+export function workCautions(
+  decided: Decided,
+  { survey, horseIndex }: CaseToJudge,
+  gated: Gated,
+): readonly CautionId[] {
   const horse = survey.horses[horseIndex];
   const worker = survey.worker;
   const warm = horse?.traces.some((trace) => trace.temper === "warm") === true;

@@ -10,7 +10,10 @@ export const OFF_WORK_WEEKS = 4;
 export const BACK_IN_WORK_WEEKS = 6;
 
 /** Signs that want a vet before any saddle work. The list of ridden signs is not asked of every horse; when counted it counts. */
-function otherSign(horse: SurveyedHorse, disease: Survey["visit"]["diseaseInYard"]): HorseFindings["otherSign"] {
+function otherSign(
+  horse: SurveyedHorse,
+  disease: Survey["visit"]["diseaseInYard"],
+): HorseFindings["otherSign"] {
   const past = horse.history;
   const counted = valueOf(past.riddenSigns);
   if (disease === "yes" || (counted !== undefined && counted >= RIDDEN_SIGNS_FLAG)) return "yes";

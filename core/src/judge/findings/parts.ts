@@ -1,6 +1,6 @@
 import type { SurveyedSaddle } from "../../survey/case.ts";
 import type { Seen, Sign } from "../../terms/knowing.ts";
-import { SOUNDNESS_ORDERS, worse, type SoundnessFindings } from "./orders.ts";
+import { SOUNDNESS_ORDERS, type SoundnessFindings, worse } from "./orders.ts";
 
 type RiderPart = SoundnessFindings["riderPart"];
 type OtherPart = SoundnessFindings["otherPart"];
@@ -15,7 +15,12 @@ const sign = (found: Sign, then: RiderPart): RiderPart =>
 /** Head, rails, cantle, bars, webs, straps, and what the hands tell of them. A crack seen is structure; a click heard is not yet a crack seen. */
 export function riderPart(saddle: SurveyedSaddle): RiderPart {
   const { parts, squeeze, flex, twist, noise, whiteLine, plateHome, plateBent } = saddle.looked;
-  const whole = [structure(parts.head), structure(parts.rails), structure(parts.cantle), sign(whiteLine, "failed-structure")];
+  const whole = [
+    structure(parts.head),
+    structure(parts.rails),
+    structure(parts.cantle),
+    sign(whiteLine, "failed-structure"),
+  ];
   const layers: RiderPart = parts.layers === "failed" ? "failed-structure" : "sound";
   const hung = [parts.bars, parts.webs, parts["girth-straps"]].map(inReach);
   const byHand = [squeeze, flex, twist].map(inReach);

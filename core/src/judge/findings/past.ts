@@ -14,9 +14,13 @@ export function trauma(saddle: SurveyedSaddle): SoundnessFindings["trauma"] {
 /** What was done to the head before. Exchanges leave the tree as it was and do not count. */
 export function past(saddle: SurveyedSaddle): SoundnessFindings["past"] {
   const { alterationsKnown, alterations, repaired, heatedBefore, storedDamp } = saddle.past;
-  if (repaired === "yes" || heatedBefore === "yes" || alterations.some((one) => one.way === "heat")) return "repaired-or-heated";
+  if (repaired === "yes" || heatedBefore === "yes" || alterations.some((one) => one.way === "heat"))
+    return "repaired-or-heated";
   const bent = alterations.filter((one) => one.way !== "exchange");
-  const told = alterationsKnown === "listed" ? alterations.length > 0 : alterationsKnown === "none" && alterations.length === 0;
+  const told =
+    alterationsKnown === "listed"
+      ? alterations.length > 0
+      : alterationsKnown === "none" && alterations.length === 0;
   const handsKnown = bent.every((one) => one.knownHand === "yes" && one.way === "press");
   if (repaired !== "no" || storedDamp !== "no" || !told || !handsKnown) return "not-known";
   return bent.length > 1 ? "several-known" : "clean";

@@ -5,13 +5,13 @@ export interface Bar<F> {
   readonly rule: string;
   when(findings: F): boolean;
   readonly shuts: readonly Act[];
-  readonly then: WorkAnswer;
+  readonly leadsTo: WorkAnswer;
 }
 
 export interface Shut {
   readonly act: Act;
   readonly rule: string;
-  readonly then: WorkAnswer;
+  readonly leadsTo: WorkAnswer;
 }
 
 /** What one gate leaves open and what it shuts, with the rule of each. */
@@ -31,7 +31,7 @@ export const ALL_BUT_STRIP: readonly Act[] = ACTS.filter((act) => act !== "strip
 /** Every bar that holds takes its acts away; none gives one back, so no gate can overrule another. */
 export function pass<F>(bars: readonly Bar<F>[], findings: F): Passed {
   const held = bars.filter((bar) => bar.when(findings));
-  const shut = held.flatMap((bar) => bar.shuts.map((act) => ({ act, rule: bar.rule, then: bar.then })));
+  const shut = held.flatMap((bar) => bar.shuts.map((act) => ({ act, rule: bar.rule, leadsTo: bar.leadsTo })));
   const closed = new Set(shut.map((one) => one.act));
   return { permits: ACTS.filter((act) => !closed.has(act)), shut, rules: held.map((bar) => bar.rule) };
 }

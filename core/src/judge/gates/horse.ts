@@ -3,9 +3,19 @@ import type { HorseFindings } from "../findings/orders.ts";
 import { ALL_BUT_STRIP, type Bar, PRESSES, WORK } from "./gate.ts";
 
 type Horse = Bar<HorseFindings>;
-const rides = (rule: string, when: Horse["when"]): Horse => ({ rule, when, shuts: ALL_BUT_STRIP, then: "not-now" });
-const works = (rule: string, when: Horse["when"]): Horse => ({ rule, when, shuts: WORK, then: "not-now" });
-const unseen = (rule: string, when: Horse["when"]): Horse => ({ rule, when, shuts: ALL_BUT_STRIP, then: "measure-more" });
+const rides = (rule: string, when: Horse["when"]): Horse => ({
+  rule,
+  when,
+  shuts: ALL_BUT_STRIP,
+  leadsTo: "not-now",
+});
+const works = (rule: string, when: Horse["when"]): Horse => ({ rule, when, shuts: WORK, leadsTo: "not-now" });
+const unseen = (rule: string, when: Horse["when"]): Horse => ({
+  rule,
+  when,
+  shuts: ALL_BUT_STRIP,
+  leadsTo: "measure-more",
+});
 
 /** Gate 0. On a flag nothing is done for the horse, flocking too; the saddle may still be stripped to be looked at. */
 export const HORSE_BARS: readonly Horse[] = [
@@ -19,13 +29,19 @@ export const HORSE_BARS: readonly Horse[] = [
   unseen("horse-not-touched", (f) => f.hands === "not-all-zones"),
   unseen("horse-not-trotted", (f) => f.lame === "not-known" || f.nerves === "not-known"),
   unseen("horse-not-asked", (f) => f.lesion === "not-known"),
-  { rule: "horse-not-asked", when: (f) => f.otherSign === "not-known", shuts: WORK, then: "measure-more" },
-  { rule: "horse-off-work", when: (f) => f.workingShape === "off-work", shuts: PRESSES, then: "not-now" },
-  { rule: "horse-work-not-known", when: (f) => f.workingShape === "not-known", shuts: PRESSES, then: "measure-more" },
+  { rule: "horse-not-asked", when: (f) => f.otherSign === "not-known", shuts: WORK, leadsTo: "measure-more" },
+  { rule: "horse-off-work", when: (f) => f.workingShape === "off-work", shuts: PRESSES, leadsTo: "not-now" },
+  {
+    rule: "horse-work-not-known",
+    when: (f) => f.workingShape === "not-known",
+    shuts: PRESSES,
+    leadsTo: "measure-more",
+  },
 ];
 
 export function horseAnswer(f: HorseFindings): HorseAnswer {
-  if (f.lame === "yes" || f.nerves === "yes" || f.lesion === "yes" || f.pain === "strong") return "vet-before-riding";
+  if (f.lame === "yes" || f.nerves === "yes" || f.lesion === "yes" || f.pain === "strong")
+    return "vet-before-riding";
   if (f.pain === "clear-or-several" || f.otherSign === "yes") return "vet-before-altering";
   const unknown = [f.lame, f.nerves, f.lesion, f.otherSign].includes("not-known");
   if (unknown || f.hands === "not-all-zones") return "not-examined";

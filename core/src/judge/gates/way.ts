@@ -6,12 +6,42 @@ const changeable = (f: F): boolean => f.build === "plate-exchanged" || f.build =
 
 /** Gate 5: which way this head can be moved at all, by how it is built and how that was told. */
 export const WAY_BARS: readonly Bar<F>[] = [
-  { rule: "way-maker-only", when: (f) => f.build === "makers-form", shuts: ["exchange", ...PRESSES], then: "maker" },
-  { rule: "way-polymer-solid", when: (f) => f.build === "solid-polymer", shuts: ["exchange", ...PRESSES], then: "heat-by-maker" },
-  { rule: "way-polymer-bar", when: (f) => f.build === "barred-polymer", shuts: ["exchange", ...PRESSES], then: "colleague" },
-  { rule: "way-build-not-known", when: (f) => f.build === "not-known", shuts: ["exchange", ...PRESSES], then: "measure-more" },
-  { rule: "way-changeable", when: changeable, shuts: PRESSES, then: "maker" },
-  { rule: "way-no-exchange", when: (f) => f.build === "laminated-with-plates", shuts: ["exchange"], then: "maker" },
-  { rule: "way-not-told", when: (f) => f.told === "not-told", shuts: ["exchange", ...PRESSES], then: "measure-more" },
-  { rule: "way-owners-word", when: (f) => f.told === "owners-word", shuts: PRESSES, then: "measure-more" },
+  {
+    rule: "way-maker-only",
+    when: (f) => f.build === "makers-form",
+    shuts: ["exchange", ...PRESSES],
+    leadsTo: "maker",
+  },
+  {
+    rule: "way-polymer-solid",
+    when: (f) => f.build === "solid-polymer",
+    shuts: ["exchange", ...PRESSES],
+    leadsTo: "heat-by-maker",
+  },
+  {
+    rule: "way-polymer-bar",
+    when: (f) => f.build === "barred-polymer",
+    shuts: ["exchange", ...PRESSES],
+    leadsTo: "colleague",
+  },
+  {
+    rule: "way-build-not-known",
+    when: (f) => f.build === "not-known",
+    shuts: ["exchange", ...PRESSES],
+    leadsTo: "measure-more",
+  },
+  { rule: "way-changeable", when: changeable, shuts: PRESSES, leadsTo: "maker" },
+  {
+    rule: "way-no-exchange",
+    when: (f) => f.build === "laminated-with-plates",
+    shuts: ["exchange"],
+    leadsTo: "maker",
+  },
+  {
+    rule: "way-not-told",
+    when: (f) => f.told === "not-told",
+    shuts: ["exchange", ...PRESSES],
+    leadsTo: "measure-more",
+  },
+  { rule: "way-owners-word", when: (f) => f.told === "owners-word", shuts: PRESSES, leadsTo: "measure-more" },
 ];

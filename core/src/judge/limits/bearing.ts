@@ -1,4 +1,4 @@
-import { atMost, PRACTICE, within, type Limit } from "./make.ts";
+import { atMost, type Limit, PRACTICE, within } from "./make.ts";
 
 /** How the saddle bears along its length. */
 export const BEARING: readonly Limit[] = [
@@ -10,7 +10,8 @@ export const BEARING: readonly Limit[] = [
     ...atMost(5, 10),
     cost: "leave",
     provenance: "common practice, no source",
-    sourceRef: "common practice, no source; derived beside it: the ends carry 37 % more at 5 mm and 75 % more at 10 mm, at rest",
+    sourceRef:
+      "common practice, no source; derived beside it: the ends carry 37 % more at 5 mm and 75 % more at 10 mm, at rest",
     readings: ["horses[].girthed.bridgeNear", "horses[].girthed.bridgeOff"],
     says: "Girthed and unridden, up to 5 mm of gap under the middle is inside; over 10 mm the saddle bridges.",
   },

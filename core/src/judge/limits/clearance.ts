@@ -1,4 +1,4 @@
-import { atLeast, PRACTICE, type Limit } from "./make.ts";
+import { atLeast, type Limit, PRACTICE } from "./make.ts";
 
 const TEXTBOOK =
   "published: The Veterinary Care of the Horse, p. 553 (three fingers between pommel and withers with the rider up); the millimetres of three fingers are common practice, no source";

@@ -1,6 +1,7 @@
-import { atMost, PRACTICE, within, type Limit } from "./make.ts";
+import { atMost, type Limit, PRACTICE, within } from "./make.ts";
 
-const EDGE = "derived: under a 100 mm panel at rest the edge rises 1.3 times at 3 degrees, 1.5 at 5, 2 at 10 (0.9 kPa/mm, 8 kPa); the limits themselves are common practice, no source";
+const EDGE =
+  "derived: under a 100 mm panel at rest the edge rises 1.3 times at 3 degrees, 1.5 at 5, 2 at 10 (0.9 kPa/mm, 8 kPa); the limits themselves are common practice, no source";
 
 /** The tree's form against the back's. Tight at the tip harms sooner than slack, so the limits are not even. */
 export const FORM: readonly Limit[] = [

@@ -1,4 +1,4 @@
-import { atLeast, atMost, PRACTICE, within, type Limit } from "./make.ts";
+import { atLeast, atMost, type Limit, PRACTICE, within } from "./make.ts";
 
 /** A channel as wide as the ridge touches it; so does anything less than this beyond it (assumption 0 to 2 mm). */
 const TOUCH_MM = 1;
@@ -24,7 +24,8 @@ export const PLACE: readonly Limit[] = [
     ...atLeast(60, 55),
     cost: "leave",
     provenance: "common practice, no source",
-    sourceRef: "common practice, no source; published for comparison: The Veterinary Care of the Horse, p. 553 (about 80 mm for its whole length)",
+    sourceRef:
+      "common practice, no source; published for comparison: The Veterinary Care of the Horse, p. 553 (about 80 mm for its whole length)",
     readings: ["saddle.bearing.*.channel"],
     says: "The channel is at least 60 mm wide for its whole length; under 55 mm is outside.",
   },
@@ -47,7 +48,8 @@ export const PLACE: readonly Limit[] = [
     ...atLeast(50, 30),
     cost: "leave",
     provenance: "from memory",
-    sourceRef: "from memory (widespread teaching, two to three fingers behind the blade); placed behind the blade and not over it: published, The Veterinary Care of the Horse, p. 552",
+    sourceRef:
+      "from memory (widespread teaching, two to three fingers behind the blade); placed behind the blade and not over it: published, The Veterinary Care of the Horse, p. 552",
     readings: ["horses[].girthed.pointBehindBladeNear", "horses[].girthed.pointBehindBladeOff"],
     says: "The tree points lie at least 50 mm behind the shoulder blade; under 30 mm they are on its way.",
   },
@@ -59,7 +61,8 @@ export const PLACE: readonly Limit[] = [
     ...atLeast(10, 0),
     cost: "leave",
     provenance: "common practice, no source",
-    sourceRef: "common practice, no source, for the 10 mm; that it must not reach beyond the last rib's vertebra: published, The Veterinary Care of the Horse, p. 552",
+    sourceRef:
+      "common practice, no source, for the 10 mm; that it must not reach beyond the last rib's vertebra: published, The Veterinary Care of the Horse, p. 552",
     readings: ["horses[].girthed.rearBeforeLastRib"],
     says: "The panel ends at least 10 mm before the last rib's line and never behind it.",
   },

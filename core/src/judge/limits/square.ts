@@ -1,4 +1,4 @@
-import { atMost, PRACTICE, within, type Limit } from "./make.ts";
+import { atMost, type Limit, PRACTICE, within } from "./make.ts";
 
 /** The saddle's own sides against one another. Judged by best estimate: a finding here only asks for a better look. */
 export const SQUARE: readonly Limit[] = [

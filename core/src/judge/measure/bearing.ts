@@ -9,10 +9,16 @@ export function bearingLimits(survey: Survey, horse: SurveyedHorse, path: string
   const bearing = survey.saddle.bearing;
   const bySide = SIDES.flatMap((side) => {
     const near = side === "near";
-    const [bridge, hollow] = near ? (["bridgeNear", "hollowNear"] as const) : (["bridgeOff", "hollowOff"] as const);
+    const [bridge, hollow] = near
+      ? (["bridgeNear", "hollowNear"] as const)
+      : (["bridgeOff", "hollowOff"] as const);
     return [
       single("bridge", { at: side, side }, { path: `${path}.girthed.${bridge}`, measured: girthed[bridge] }),
-      single("hollow", { at: side, side }, { path: `${path}.standing.${hollow}`, measured: standing[hollow] }),
+      single(
+        "hollow",
+        { at: side, side },
+        { path: `${path}.standing.${hollow}`, measured: standing[hollow] },
+      ),
     ];
   });
   const panels = STATIONS.map((station) =>

@@ -11,7 +11,11 @@ export function clearanceLimits(horse: SurveyedHorse, path: string): readonly Me
     SIDES.map((side) => {
       const field = side === "near" ? "clearanceNear" : "clearanceOff";
       const at = `${state === "girthed" ? "girthed" : "rider up"}, ${side}`;
-      return single("clearance-side", { at, side }, { path: `${path}.${state}.${field}`, measured: horse[state][field] });
+      return single(
+        "clearance-side",
+        { at, side },
+        { path: `${path}.${state}.${field}`, measured: horse[state][field] },
+      );
     }),
   );
   return [

@@ -1,10 +1,11 @@
+import { PI } from "../../engine/number/index.ts";
 import { isRead, type Measured, type Reading } from "../../survey/reading.ts";
 import type { MeasuredLimit } from "../input.ts";
 import type { LimitId } from "../limits/limit-ids.ts";
 
 /** Half of the central 95 % of a normal law, in standard deviations. */
 export const U_PER_SD = 1.96;
-const DEG_PER_RAD = 180 / 3.141592653589793;
+const DEG_PER_RAD = 180 / PI;
 
 /** A reading with the path at which it stands in the case. */
 export interface At {
@@ -14,7 +15,8 @@ export interface At {
 
 type Place = Pick<MeasuredLimit, "at" | "station" | "side">;
 const scale = (reading: Reading): number => (reading.kind === "angle" ? DEG_PER_RAD : 1);
-const missingOf = (all: readonly At[]): string[] => all.filter((one) => !isRead(one.measured)).map((one) => one.path);
+const missingOf = (all: readonly At[]): string[] =>
+  all.filter((one) => !isRead(one.measured)).map((one) => one.path);
 const lacking = (rule: LimitId, place: Place, all: readonly At[]): MeasuredLimit => ({
   rule,
   ...place,
@@ -39,7 +41,9 @@ export function difference(rule: LimitId, place: Place, a: At, b: At): MeasuredL
   const by = scale(one);
   const apart = one.shared - other.shared;
   const shared =
-    one.instrument === other.instrument ? apart * apart : one.shared * one.shared + other.shared * other.shared;
+    one.instrument === other.instrument
+      ? apart * apart
+      : one.shared * one.shared + other.shared * other.shared;
   const sd = Math.sqrt(one.own * one.own + other.own * other.own + shared);
   return { rule, ...place, value: (one.value - other.value) * by, u: U_PER_SD * sd * by, missing: [] };
 }

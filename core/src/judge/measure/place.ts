@@ -5,7 +5,12 @@ import { difference, single } from "./figure.ts";
 
 const RIDGE = { front: "ridgeFront", mid: "ridgeMid", rear: "ridgeRear" } as const;
 
-function channelAt(saddle: SurveyedSaddle, horse: SurveyedHorse, path: string, station: Station): readonly MeasuredLimit[] {
+function channelAt(
+  saddle: SurveyedSaddle,
+  horse: SurveyedHorse,
+  path: string,
+  station: Station,
+): readonly MeasuredLimit[] {
   const channel = { path: `saddle.bearing.${station}.channel`, measured: saddle.bearing[station].channel };
   const ridge = { path: `${path}.standing.${RIDGE[station]}`, measured: horse.standing[RIDGE[station]] };
   const place = { at: station, station };
@@ -13,11 +18,19 @@ function channelAt(saddle: SurveyedSaddle, horse: SurveyedHorse, path: string, s
 }
 
 /** Channel, girth line, and where the saddle lies between blade and last rib. */
-export function placeLimits(saddle: SurveyedSaddle, horse: SurveyedHorse, path: string): readonly MeasuredLimit[] {
+export function placeLimits(
+  saddle: SurveyedSaddle,
+  horse: SurveyedHorse,
+  path: string,
+): readonly MeasuredLimit[] {
   const { girthed, standing, moved } = horse;
   const blade = SIDES.map((side) => {
     const field = side === "near" ? "pointBehindBladeNear" : "pointBehindBladeOff";
-    return single("point-behind-blade", { at: side, side }, { path: `${path}.girthed.${field}`, measured: girthed[field] });
+    return single(
+      "point-behind-blade",
+      { at: side, side },
+      { path: `${path}.girthed.${field}`, measured: girthed[field] },
+    );
   });
   return [
     ...STATIONS.flatMap((station) => channelAt(saddle, horse, path, station)),
@@ -28,7 +41,11 @@ export function placeLimits(saddle: SurveyedSaddle, horse: SurveyedHorse, path: 
       { path: `${path}.standing.girthGroove`, measured: standing.girthGroove },
     ),
     ...blade,
-    single("panel-rear-edge", { at: "" }, { path: `${path}.girthed.rearBeforeLastRib`, measured: girthed.rearBeforeLastRib }),
+    single(
+      "panel-rear-edge",
+      { at: "" },
+      { path: `${path}.girthed.rearBeforeLastRib`, measured: girthed.rearBeforeLastRib },
+    ),
     single("side-offset", { at: "" }, { path: `${path}.moved.sideOffset`, measured: moved.sideOffset }),
   ];
 }

@@ -16,7 +16,12 @@ export function squareLimits(saddle: SurveyedSaddle, bare: boolean): readonly Me
       at("head.halfAngleNear", head.halfAngleNear),
       at("head.halfAngleOff", head.halfAngleOff),
     ),
-    difference(diagonals, NOWHERE, at("lines.diagonalNear", lines.diagonalNear), at("lines.diagonalOff", lines.diagonalOff)),
+    difference(
+      diagonals,
+      NOWHERE,
+      at("lines.diagonalNear", lines.diagonalNear),
+      at("lines.diagonalOff", lines.diagonalOff),
+    ),
     difference(
       "saddle-point-lengths",
       NOWHERE,

@@ -11,7 +11,10 @@ const HALF_ANGLE_RAD = 0.785;
 
 /** Unevenness of the feelers on each side. */
 export function feelerLimits(horse: SurveyedHorse, path: string): readonly MeasuredLimit[] {
-  const of = (name: keyof SurveyedHorse["template"]) => ({ path: `${path}.template.${name}`, measured: horse.template[name] });
+  const of = (name: keyof SurveyedHorse["template"]) => ({
+    path: `${path}.template.${name}`,
+    measured: horse.template[name],
+  });
   return [
     unevenness("feeler", { at: "near", side: "near" }, [of("nearTop"), of("nearMiddle"), of("nearTip")]),
     unevenness("feeler", { at: "off", side: "off" }, [of("offTop"), of("offMiddle"), of("offTip")]),
@@ -26,13 +29,21 @@ export function templateSpread(saddle: SurveyedSaddle, horse: SurveyedHorse, pat
   const { nearTip, offTip } = horse.template;
   const place = { rule: "spread-wanted", at: "template" };
   if (!isRead(nearTip) || !isRead(offTip)) {
-    const missing = [...(isRead(nearTip) ? [] : [`${path}.template.nearTip`]), ...(isRead(offTip) ? [] : [`${path}.template.offTip`])];
+    const missing = [
+      ...(isRead(nearTip) ? [] : [`${path}.template.nearTip`]),
+      ...(isRead(offTip) ? [] : [`${path}.template.offTip`]),
+    ];
     return { ...place, value: undefined, u: undefined, missing };
   }
   const { halfAngleNear, halfAngleOff } = saddle.head;
   const near = cos(isRead(halfAngleNear) ? halfAngleNear.value : HALF_ANGLE_RAD);
   const off = cos(isRead(halfAngleOff) ? halfAngleOff.value : HALF_ANGLE_RAD);
-  const parts = [nearTip.own / near, offTip.own / off, nearTip.shared / near + offTip.shared / off, OFFERED_MM];
+  const parts = [
+    nearTip.own / near,
+    offTip.own / off,
+    nearTip.shared / near + offTip.shared / off,
+    OFFERED_MM,
+  ];
   const sd = Math.sqrt(parts.reduce((sum, part) => sum + part * part, 0));
   return { ...place, value: nearTip.value / near + offTip.value / off, u: U_PER_SD * sd, missing: [] };
 }

@@ -4,7 +4,15 @@ import { type Question, questions } from "../../survey/questions.ts";
 import { isRead, type Measured } from "../../survey/reading.ts";
 
 /** Words that say that nobody knows yet. "Cannot be seen" is an answer. */
-const NOT_KNOWN: readonly unknown[] = [undefined, "", "unknown", "not-asked", "not-looked", "not-told", "not-said"];
+const NOT_KNOWN: readonly unknown[] = [
+  undefined,
+  "",
+  "unknown",
+  "not-asked",
+  "not-looked",
+  "not-told",
+  "not-said",
+];
 
 const isMeasured = (value: unknown): value is Measured =>
   typeof value === "object" && value !== null && ("absent" in value || "instrument" in value);

@@ -16,7 +16,11 @@ export function atHome(question: OwnerQuestion, gated: Gated): readonly string[]
   const horse = gated.horse === "no-reason-seen" || gated.horse === "come-back";
   if (!horse || !gated.permitted.includes("set-up")) return [LOOK];
   const changeable = question.exchange === "plate" || question.exchange === "insert";
-  return [LOOK, ...PLACE, ...(changeable && gated.permitted.includes("exchange") ? [WHAT_A_CHANGE_NEEDS] : [])];
+  return [
+    LOOK,
+    ...PLACE,
+    ...(changeable && gated.permitted.includes("exchange") ? [WHAT_A_CHANGE_NEEDS] : []),
+  ];
 }
 
 const WHAT_A_CHANGE_NEEDS =

@@ -15,7 +15,8 @@ export function ownerFindings(q: OwnerQuestion): Findings {
       nerves: known(asSaid(q.uneven)),
       lesion: known(asSaid(q.sore)),
       otherSign: anyOf([asSaid(q.changed), asSaid(q.slips)]),
-      workingShape: q.growingOrOffWork === "yes" ? "off-work" : q.growingOrOffWork === "no" ? "in-work" : "not-known",
+      workingShape:
+        q.growingOrOffWork === "yes" ? "off-work" : q.growingOrOffWork === "no" ? "in-work" : "not-known",
     },
     right: {
       claim: known(asSaid(q.claimOrDispute)),
@@ -60,5 +61,13 @@ function warranty(q: OwnerQuestion): Findings["standing"]["warranty"] {
 }
 
 function build({ arch, metal, exchange }: OwnerQuestion): Findings["way"]["build"] {
-  return buildOf({ arch, metal, exchange, movedBy: "unknown", form: "none", toldBy: "owners-word", treeTemperature: "not-looked" });
+  return buildOf({
+    arch,
+    metal,
+    exchange,
+    movedBy: "unknown",
+    form: "none",
+    toldBy: "owners-word",
+    treeTemperature: "not-looked",
+  });
 }

@@ -7,7 +7,6 @@ const SAYS = ["yes", "no", "dont-know"] as const;
 export type OwnerSays = (typeof SAYS)[number];
 const says = (about: string) => z.enum(SAYS).default("dont-know").meta({ description: about });
 
-
 /** Accidents, one question each: asked all at once, most people say no. */
 const accidents = z.strictObject({
   rolledOn: says("Has a horse ever rolled on it?"),
@@ -25,7 +24,10 @@ export const ownerQuestionSchema = z
   .strictObject({
     arch: z.enum(ARCH).default("unknown").meta({ description: "What is the arch of the tree made of?" }),
     metal: z.enum(METAL).default("unknown").meta({ description: "What metal is in the head?" }),
-    exchange: z.enum(EXCHANGE).default("unknown").meta({ description: "Is there a plate or are there inserts that the maker means to be changed?" }),
+    exchange: z
+      .enum(EXCHANGE)
+      .default("unknown")
+      .meta({ description: "Is there a plate or are there inserts that the maker means to be changed?" }),
     toldByMaker: says("Does the maker's own paper say so?"),
     underFiveYears: says("Is the tree under five years old?"),
     inWarranty: says("Does the maker's warranty still run?"),
@@ -34,7 +36,10 @@ export const ownerQuestionSchema = z
     claimOrDispute: says("Is it part of a claim or a dispute?"),
     youOwnIt: says("Is the saddle yours?"),
     otherHorses: says("Does another horse wear it?"),
-    hoursAWeek: z.enum(["under-3", "3-to-8", "over-8", "dont-know"]).default("dont-know").meta({ description: "How many hours a week is it ridden in?" }),
+    hoursAWeek: z
+      .enum(["under-3", "3-to-8", "over-8", "dont-know"])
+      .default("dont-know")
+      .meta({ description: "How many hours a week is it ridden in?" }),
     accidents: accidents.prefault({}),
     clicksOrMoves: says("Does the head click, grate or give when you press the points together?"),
     crackOrWhiteLine: says("Do you see a crack or a white line in the head?"),

@@ -9,12 +9,17 @@ import { hasRoomToMove } from "./place.ts";
 
 const WRONG_PANEL: readonly string[] = ["flat", "lumpy", "wrong-shape"];
 const PLACE_RULES: readonly string[] = ["point-behind-blade", "panel-rear-edge"];
-const cures = (faults: readonly Fault[]): FitWish[] => [...new Set(faults.flatMap((fault) => fault.cure ?? []))];
+const cures = (faults: readonly Fault[]): FitWish[] => [
+  ...new Set(faults.flatMap((fault) => fault.cure ?? [])),
+];
 
 /** The rider and the stirrups come before any saddle. */
 export function riderFirst({ survey }: Known): boolean {
   const [near, off] = [valueOf(survey.rider.stirrupHolesNear), valueOf(survey.rider.stirrupHolesOff)];
-  return survey.rider.seatTooSmall === "yes" || (near !== undefined && off !== undefined && Math.abs(near - off) >= 1);
+  return (
+    survey.rider.seatTooSmall === "yes" ||
+    (near !== undefined && off !== undefined && Math.abs(near - off) >= 1)
+  );
 }
 
 /** A panel that is wrong in itself is put right before a head is judged. */
@@ -25,7 +30,10 @@ export function panelFirst({ survey }: Known): boolean {
 
 /** On the blade or behind the last rib, and no room to move it: no head cures that. */
 export function wrongPlace(known: Known, faults: readonly Fault[]): boolean {
-  return faults.some((fault) => PLACE_RULES.includes(fault.rule) && fault.outcome === "outside") && hasRoomToMove(known.today) === false;
+  return (
+    faults.some((fault) => PLACE_RULES.includes(fault.rule) && fault.outcome === "outside") &&
+    hasRoomToMove(known.today) === false
+  );
 }
 
 /** Nothing to do: nothing between or outside that anything cures, and the hands agree. */
@@ -54,7 +62,7 @@ function fillCures({ fillMm }: Known, assume: Assume): boolean {
 export function panel(known: Known, faults: readonly Fault[], assume: Assume): Choice | undefined {
   const ofHead = faults.filter((fault) => fault.ofHead);
   const left = faults.filter((fault) => fault.cure !== "panel");
-  if (left.length === faults.length || !isWhole(ofHead) || !isWhole(left) || !fillCures(known, assume)) return undefined;
+  if (left.length === faults.length || !isWhole(ofHead) || !isWhole(left) || !fillCures(known, assume))
+    return undefined;
   return { wish: "panel", rules: ["fit-panel"], also: cures(left) };
 }
-

@@ -30,9 +30,11 @@ export function blocking(faults: readonly Fault[]): readonly Fault[] {
 }
 
 /** All after-limits inside that the head answers for. */
-export const fitsWhole = (tried: Tried, assume: Assume): boolean => blocking(faultsOf(tried.limits, assume)).length === 0;
+export const fitsWhole = (tried: Tried, assume: Assume): boolean =>
+  blocking(faultsOf(tried.limits, assume)).length === 0;
 /** Nothing outside and at most one between. */
-export const fitsNearly = (tried: Tried, assume: Assume): boolean => isWhole(blocking(faultsOf(tried.limits, assume)));
+export const fitsNearly = (tried: Tried, assume: Assume): boolean =>
+  isWhole(blocking(faultsOf(tried.limits, assume)));
 
 /**
  * The setting with the smallest worst ratio among those that fit; ties go to the smaller change.
@@ -51,4 +53,3 @@ function isBetter(a: Tried, b: Tried): boolean {
   if (Math.abs(apart) > TIE) return apart < 0;
   return Math.abs(a.candidate.setting.changeMm) < Math.abs(b.candidate.setting.changeMm);
 }
-

@@ -12,7 +12,8 @@ const noHead: readonly Choice["wish"][] = ["spent", "other-saddle"];
 /** The head's part: a wasted back is not narrowed into, and a press wants its template and its hands. */
 function head(known: Known, faults: readonly Fault[], assume: Assume): Choice {
   if (isTooWide(faults) && isWasted(known, assume)) return wasted(known);
-  if (known.tried.length === 0) return { wish: "measure-more", rules: ["fit-cannot-tell"], also: [], missing: known.lacking };
+  if (known.tried.length === 0)
+    return { wish: "measure-more", rules: ["fit-cannot-tell"], also: [], missing: known.lacking };
   const choice = headChoice(known, assume);
   const changeMm = choice.setting?.setting.changeMm ?? 0;
   if (changeMm < 0 && isWasted(known, assume)) return wasted(known);
@@ -32,16 +33,26 @@ function chooseAssuming(known: Known, assume: Assume): Choice {
   const early = nothing(known, faults) ?? setUp(faults) ?? panel(known, faults, assume);
   const rest = early ?? byHead();
   if (noHead.includes(rest.wish)) return rest;
-  const then = (wish: "set-up" | "panel", rule: string): Choice => ({ wish, rules: [rule], also: rest.wish === wish ? rest.also : alsoOf(rest) });
+  const then = (wish: "set-up" | "panel", rule: string): Choice => ({
+    wish,
+    rules: [rule],
+    also: rest.wish === wish ? rest.also : alsoOf(rest),
+  });
   if (riderFirst(known)) return then("set-up", "fit-rider-first");
-  if (rest.wish !== "set-up" && faults.some((fault) => fault.cure === "set-up" && fault.outcome === "outside")) return then("set-up", "fit-set-up");
+  if (
+    rest.wish !== "set-up" &&
+    faults.some((fault) => fault.cure === "set-up" && fault.outcome === "outside")
+  )
+    return then("set-up", "fit-set-up");
   return panelFirst(known) && rest.wish !== "set-up" ? then("panel", "fit-panel-first") : rest;
 }
 
 /** What waits behind a remedy that comes first. */
 function alsoOf(choice: Choice): Choice["also"] {
   const { wish, also } = choice;
-  return wish === "nothing" || wish === "measure-more" || wish === "not-now" ? also : [...new Set([wish, ...also])];
+  return wish === "nothing" || wish === "measure-more" || wish === "not-now"
+    ? also
+    : [...new Set([wish, ...also])];
 }
 
 /**
@@ -60,5 +71,11 @@ export function choose(known: Known): Choice {
   const after = known.tried.find((tried) => tried.candidate.setting.id === choice.setting?.setting.id);
   const missing = [...open, ...unknowns(after?.limits ?? [])].flatMap((limit) => limit.missing);
   const named = [...new Set([...known.lacking, ...missing, ...(missing.length === 0 ? hollows : [])])];
-  return { ...choice, wish: "measure-more", rules: ["fit-cannot-tell"], also: alsoOf(choice), missing: choice.missing ?? named };
+  return {
+    ...choice,
+    wish: "measure-more",
+    rules: ["fit-cannot-tell"],
+    also: alsoOf(choice),
+    missing: choice.missing ?? named,
+  };
 }

@@ -15,9 +15,27 @@ interface Curable {
   readonly ofFrame: boolean;
 }
 
-const head = (needed: boolean): Curable => ({ between: "panel", outside: undefined, needed, ofHead: true, ofFrame: true });
-const panel = (needed: boolean): Curable => ({ between: "panel", outside: "panel", needed, ofHead: false, ofFrame: false });
-const setUp = (needed: boolean): Curable => ({ between: "set-up", outside: "set-up", needed, ofHead: false, ofFrame: false });
+const head = (needed: boolean): Curable => ({
+  between: "panel",
+  outside: undefined,
+  needed,
+  ofHead: true,
+  ofFrame: true,
+});
+const panel = (needed: boolean): Curable => ({
+  between: "panel",
+  outside: "panel",
+  needed,
+  ofHead: false,
+  ofFrame: false,
+});
+const setUp = (needed: boolean): Curable => ({
+  between: "set-up",
+  outside: "set-up",
+  needed,
+  ofHead: false,
+  ofFrame: false,
+});
 const frame: Curable = { between: "panel", outside: undefined, needed: true, ofHead: false, ofFrame: true };
 
 /** What cures what (common practice, no source). Limits that are not here are read by the gates or only said. */

@@ -20,7 +20,12 @@ export function handsAgree(horse: SurveyedHorse, changeMm: number): boolean {
 /** Both hands even: what "nothing" needs besides the limits. */
 export const handsEven = (horse: SurveyedHorse): boolean => hands(horse).every((hand) => hand === "even");
 
-const measure = (rule: string, missing: readonly string[]): Choice => ({ wish: "measure-more", rules: [rule], also: [], missing });
+const measure = (rule: string, missing: readonly string[]): Choice => ({
+  wish: "measure-more",
+  rules: [rule],
+  also: [],
+  missing,
+});
 
 /**
  * What a press still lacks: a template offered up with feelers at both tips that shows the same fault, and hands that do.
@@ -37,7 +42,9 @@ export function lacksForPress(
   if (template.value * changeMm >= 0) return measure("fit-press-needs-template", tips);
   const untouched = handPaths(horse, path);
   if (untouched.length > 0) return measure("fit-press-needs-hands", untouched);
-  return handsAgree(horse, changeMm) ? undefined : measure("fit-press-needs-hands", [`${path}.girthed.handNear`, `${path}.girthed.handOff`]);
+  return handsAgree(horse, changeMm)
+    ? undefined
+    : measure("fit-press-needs-hands", [`${path}.girthed.handNear`, `${path}.girthed.handOff`]);
 }
 
 /** What "nothing" still lacks: both hands, even. Hands that show a fault where the limits show none want the template. */

@@ -1,5 +1,5 @@
 import type { JudgedLimit } from "../judgement.ts";
-import { CURES, type Cure, cureOf, curable } from "./cures.ts";
+import { CURES, type Cure, curable, cureOf } from "./cures.ts";
 import type { Assume, Judged } from "./judged.ts";
 
 export interface Fault extends Judged {
@@ -11,21 +11,35 @@ export interface Fault extends Judged {
 
 /** A needed limit of which nothing at all was handed in is as unknown as one without a value. */
 export function withNeeded(limits: readonly Judged[]): readonly Judged[] {
-  const absent = Object.entries(CURES).filter(([rule, at]) => at?.needed === true && !limits.some((one) => one.rule === rule));
+  const absent = Object.entries(CURES).filter(
+    ([rule, at]) => at?.needed === true && !limits.some((one) => one.rule === rule),
+  );
   const unknown = absent.map(([rule]): Judged => {
-    return { rule, at: "", value: undefined, u: undefined, missing: [], outcome: "cannot-tell", slack: false };
+    return {
+      rule,
+      at: "",
+      value: undefined,
+      u: undefined,
+      missing: [],
+      outcome: "cannot-tell",
+      slack: false,
+    };
   });
   return [...limits, ...unknown];
 }
 
 /** Read in this state only as a help; its absence asks for nothing. */
 const isOptional = (limit: Judged): boolean =>
-  curable(limit.rule)?.needed !== true || (limit.rule === "clearance-side" && limit.at.startsWith("rider up"));
+  curable(limit.rule)?.needed !== true ||
+  (limit.rule === "clearance-side" && limit.at.startsWith("rider up"));
 
 /** Limits that belong to the whole and cannot be told: those that are needed, and those that were read too widely. */
 export function unknowns(limits: readonly Judged[]): readonly Judged[] {
   return limits.filter(
-    (one) => curable(one.rule) !== undefined && one.outcome === "cannot-tell" && !(one.value === undefined && isOptional(one)),
+    (one) =>
+      curable(one.rule) !== undefined &&
+      one.outcome === "cannot-tell" &&
+      !(one.value === undefined && isOptional(one)),
   );
 }
 
@@ -46,4 +60,3 @@ export function faultsOf(limits: readonly Judged[], assume: Assume): readonly Fa
 export function isWhole(faults: readonly Fault[]): boolean {
   return faults.every((fault) => fault.outcome === "between") && faults.length <= 1;
 }
-

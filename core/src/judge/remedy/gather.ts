@@ -1,7 +1,7 @@
+import { SIDES } from "../../terms/places.ts";
 import { buildOf } from "../findings/way.ts";
 import type { Candidate, CaseToJudge, MeasuredLimit } from "../input.ts";
 import { measureLimits } from "../measure.ts";
-import { SIDES } from "../../terms/places.ts";
 import type { Tried } from "./best-setting.ts";
 import { faultsOf, withNeeded } from "./faults.ts";
 import type { Known } from "./known.ts";
@@ -19,7 +19,9 @@ function fillLimits(fillMm: CaseToJudge["fillMm"]): readonly MeasuredLimit[] {
 function harmed(candidate: Candidate, input: CaseToJudge): readonly number[] {
   if (input.survey.horses[input.horseIndex]?.onlyThisHorse === "yes") return [];
   const worse = candidate.others.filter(({ after }) =>
-    faultsOf(judgeAll(after, "exchange", undefined), "inside").some((fault) => fault.ofFrame && fault.outcome === "outside"),
+    faultsOf(judgeAll(after, "exchange", undefined), "inside").some(
+      (fault) => fault.ofFrame && fault.outcome === "outside",
+    ),
   );
   return worse.map((other) => other.horseIndex);
 }
@@ -29,7 +31,11 @@ export function gather(input: CaseToJudge): Known {
   const { survey, horseIndex, largerSide } = input;
   const horse = survey.horses[horseIndex];
   if (horse === undefined) throw new Error(`no horse ${horseIndex} in this case`);
-  const measured = [...measureLimits(survey, horseIndex), ...input.computedToday, ...fillLimits(input.fillMm)];
+  const measured = [
+    ...measureLimits(survey, horseIndex),
+    ...input.computedToday,
+    ...fillLimits(input.fillMm),
+  ];
   const tried = input.candidates
     .filter((candidate) => candidate.setting.way !== "as-found")
     .map((candidate): Tried => {

@@ -1,35 +1,14 @@
 import type { Act, WorkAnswer } from "../../terms/answers.ts";
 import type { Findings } from "../findings/orders.ts";
-import type { Gated } from "../gates.ts";
 import type { Shut } from "../gates/gate.ts";
-import { seenBare } from "../gates/soundness.ts";
-import type { Choice, FitWish } from "./choice.ts";
+import type { Gated } from "../gates.ts";
+import { actOf, answerOf, pressRoute } from "./acts.ts";
+import type { Choice } from "./choice.ts";
 
 export interface Decided {
   readonly id: WorkAnswer;
   readonly also: readonly WorkAnswer[];
   readonly rules: readonly string[];
-}
-
-/** Dressed at the press: not stripped yet, little enough, and the tree may be inferred sound; else bare. */
-function pressRoute(gated: Gated, f: Findings, choice: Choice): "press-dressed" | "press-bare" {
-  const dressed = gated.passed.soundness.permits.includes("press-dressed") && !seenBare(f.soundness);
-  return dressed && choice.setting?.setting.needsBare !== true ? "press-dressed" : "press-bare";
-}
-
-/** The answer that a wish of the fit is, if nothing shuts it. */
-function answerOf(wish: FitWish, route: "press-dressed" | "press-bare", gated: Gated): WorkAnswer {
-  if (wish === "alter") return route === "press-dressed" ? "alter-dressed" : "alter-stripped";
-  if (wish !== "other-way") return wish;
-  return gated.passed.way.shut.find((shut) => shut.act === "press-bare")?.then ?? "maker";
-}
-
-function actOf(wish: FitWish, route: Act, f: Findings): Act | undefined {
-  if (wish === "set-up") return "set-up";
-  if (wish === "panel") return "flock";
-  if (wish === "change-plate" || wish === "change-insert") return "exchange";
-  if (wish === "set-back") return f.way.build === "laminated-with-plates" ? route : "exchange";
-  return wish === "alter" ? route : undefined;
 }
 
 /** The first gate's bars on an act, and what standing says of it beside them. */
@@ -39,9 +18,10 @@ const barsOn = (gated: Gated, act: Act): readonly Shut[] => gated.shut.filter((s
 function stripFirst(gated: Gated, bar: Shut, beside: readonly WorkAnswer[], later: readonly Shut[]): Decided {
   const shut = barsOn(gated, "strip");
   const first = shut[0];
-  const standing = later.map((one) => one.then).filter((then) => then !== "strip-first");
-  if (first === undefined) return decided("strip-first", [...standing, ...beside], [bar.rule, ...later.map((one) => one.rule)]);
-  return decided(first.then, ["strip-first", ...standing, ...beside], [first.rule, bar.rule]);
+  const standing = later.map((one) => one.leadsTo).filter((id) => id !== "strip-first");
+  if (first === undefined)
+    return decided("strip-first", [...standing, ...beside], [bar.rule, ...later.map((one) => one.rule)]);
+  return decided(first.leadsTo, ["strip-first", ...standing, ...beside], [first.rule, bar.rule]);
 }
 
 function decided(id: WorkAnswer, also: readonly WorkAnswer[], rules: readonly string[]): Decided {
@@ -52,17 +32,21 @@ function decided(id: WorkAnswer, also: readonly WorkAnswer[], rules: readonly st
 function beforeFit(gated: Gated, f: Findings): Decided | undefined {
   const saddle = gated.passed.soundness.shut.find((shut) => shut.act === "ride");
   if (gated.flagged) {
-    const rules = gated.passed.horse.shut.filter((shut) => shut.then === "not-now").map((shut) => shut.rule);
-    return decided("not-now", saddle === undefined ? [] : [saddle.then], rules);
+    const rules = gated.passed.horse.shut
+      .filter((shut) => shut.leadsTo === "not-now")
+      .map((shut) => shut.rule);
+    return decided("not-now", saddle === undefined ? [] : [saddle.leadsTo], rules);
   }
   const horse = gated.passed.horse.shut.find((shut) => shut.act === "set-up");
   const first = horse ?? gated.shut.find((shut) => shut.act === "ride");
   if (first === undefined) return undefined;
-  const beside = saddle === undefined || saddle === first ? [] : [saddle.then];
-  if (first.then === "strip-first") return stripFirst(gated, first, beside, []);
+  const beside = saddle === undefined || saddle === first ? [] : [saddle.leadsTo];
+  if (first.leadsTo === "strip-first") return stripFirst(gated, first, beside, []);
   const toMaker = first.rule === "saddle-part-failed" && f.standing.warranty === "taken-to-run";
-  const rules = gated.shut.filter((shut) => shut.act === (horse ? "set-up" : "ride")).map((shut) => shut.rule);
-  return decided(toMaker ? "maker" : first.then, toMaker ? [first.then, ...beside] : beside, rules);
+  const rules = gated.shut
+    .filter((shut) => shut.act === (horse ? "set-up" : "ride"))
+    .map((shut) => shut.rule);
+  return decided(toMaker ? "maker" : first.leadsTo, toMaker ? [first.leadsTo, ...beside] : beside, rules);
 }
 
 /** The fit's wish, taken through the gates in their order. What standing removes is said beside what the fit asks for. */
@@ -72,24 +56,40 @@ export function throughGates(gated: Gated, f: Findings, choice: Choice): Decided
   const before = beforeFit(gated, f);
   if (before !== undefined) {
     const noRepair = before.id === "colleague" || before.id === "maker";
-    return noRepair && (wished === "other-saddle" || wished === "spent") ? decided(wished, [before.id], [...before.rules, ...choice.rules]) : before;
+    return noRepair && (wished === "other-saddle" || wished === "spent")
+      ? decided(wished, [before.id], [...before.rules, ...choice.rules])
+      : before;
   }
   const beside = choice.also.map((wish) => answerOf(wish, route, gated));
   const act = actOf(choice.wish, route, f);
   const shut = act === undefined ? [] : barsOn(gated, act);
   const first = shut[0];
   if (first === undefined) {
-    const way = choice.wish === "other-way" ? gated.passed.way.shut.filter((one) => one.act === "press-bare").map((one) => one.rule) : [];
+    const way =
+      choice.wish === "other-way"
+        ? gated.passed.way.shut.filter((one) => one.act === "press-bare").map((one) => one.rule)
+        : [];
     return decided(wished, beside, [...choice.rules, ...way]);
   }
-  if (first.then === "strip-first") return withChoice(stripFirst(gated, first, [wished, ...beside], laterGates(gated, shut)), choice);
-  return withChoice(decided(first.then, [...laterGates(gated, shut).map((one) => one.then), wished, ...beside], shut.map((one) => one.rule)), choice);
+  if (first.leadsTo === "strip-first")
+    return withChoice(stripFirst(gated, first, [wished, ...beside], laterGates(gated, shut)), choice);
+  return withChoice(
+    decided(
+      first.leadsTo,
+      [...laterGates(gated, shut).map((one) => one.leadsTo), wished, ...beside],
+      shut.map((one) => one.rule),
+    ),
+    choice,
+  );
 }
 
-const withChoice = (one: Decided, choice: Choice): Decided => ({ ...one, rules: [...new Set([...one.rules, ...choice.rules])] });
+const withChoice = (one: Decided, choice: Choice): Decided => ({
+  ...one,
+  rules: [...new Set([...one.rules, ...choice.rules])],
+});
 
 /** What standing and way say of an act besides the first bar. */
 function laterGates(gated: Gated, shut: readonly Shut[]): readonly Shut[] {
   const standing = [...gated.passed.standing.shut, ...gated.passed.way.shut];
-  return shut.slice(1).filter((one) => standing.includes(one) && one.then !== "measure-more");
+  return shut.slice(1).filter((one) => standing.includes(one) && one.leadsTo !== "measure-more");
 }

@@ -9,7 +9,8 @@ import type { Known } from "./known.ts";
 export function isWasted({ today }: Known, assume: Assume): boolean {
   return today.some(
     (limit) =>
-      limit.rule === "hollow" && (limit.outcome === "outside" || (limit.outcome === "cannot-tell" && assume === "outside")),
+      limit.rule === "hollow" &&
+      (limit.outcome === "outside" || (limit.outcome === "cannot-tell" && assume === "outside")),
   );
 }
 
@@ -31,5 +32,8 @@ export function wasted({ fillMm }: Known): Choice {
 /** Hollows that nobody laid a straight-edge over. */
 export function hollowsNotRead({ horse, path }: Known): readonly string[] {
   const { hollowNear, hollowOff } = horse.standing;
-  return [...(isRead(hollowNear) ? [] : [`${path}.standing.hollowNear`]), ...(isRead(hollowOff) ? [] : [`${path}.standing.hollowOff`])];
+  return [
+    ...(isRead(hollowNear) ? [] : [`${path}.standing.hollowNear`]),
+    ...(isRead(hollowOff) ? [] : [`${path}.standing.hollowOff`]),
+  ];
 }

@@ -1,5 +1,5 @@
+import type { Candidate, CaseToJudge, MeasuredLimit } from "../input.ts";
 import type { LimitRule } from "../judgement.ts";
-import type { CaseToJudge, Candidate, MeasuredLimit } from "../input.ts";
 import { limitRule } from "../limits/all.ts";
 import { judgeLimit } from "../limits/judge-limit.ts";
 import { curable } from "./cures.ts";
@@ -7,12 +7,15 @@ import type { Judged } from "./judged.ts";
 
 type Cost = LimitRule["cost"];
 
-/** Two angles subtracted neither open a press nor, being wide, shut one: the template does that. They are judged by best estimate. */
-const BY_TEMPLATE: readonly string[] = ["face-front", "face-rail"];
+const ANGLES: readonly string[] = ["face-front", "face-rail"];
 
-function costFor(rule: LimitRule, way: "today" | "exchange" | "press"): Cost {
+/** Two angles subtracted neither open a press nor, being wide, shut one: a template does that. They are judged by best estimate. */
+const isTwoAngles = ({ rule, at }: MeasuredLimit): boolean =>
+  ANGLES.includes(rule) && !at.endsWith("template");
+
+function costFor(rule: LimitRule, limit: MeasuredLimit, way: "today" | "exchange" | "press"): Cost {
   if (way === "today" || rule.cost === "withdraw") return rule.cost;
-  if (way === "exchange" || BY_TEMPLATE.includes(rule.id) || rule.cost === "exchange") return "exchange";
+  if (way === "exchange" || isTwoAngles(limit) || rule.cost === "exchange") return "exchange";
   return curable(rule.id)?.ofHead === true ? "press" : rule.cost;
 }
 
@@ -31,7 +34,7 @@ export function judgeAll(
   const warm = limits.some((limit) => limit.temper === "warm");
   return limits.map((limit) => {
     const rule = limitRule(limit.rule);
-    const outcome = judgeLimit(rule, limit.value, limit.u, costFor(rule, way));
+    const outcome = judgeLimit(rule, limit.value, limit.u, costFor(rule, limit, way));
     const slack = isSlackOnSmallerSide(limit, largerSide);
     const coldBetween = warm && limit.temper === "cold" && outcome === "between";
     return { ...limit, outcome: coldBetween ? "inside" : outcome, slack };
@@ -45,7 +48,10 @@ const sameFigure = (a: MeasuredLimit, b: MeasuredLimit): boolean =>
 const READ_AGAIN: readonly string[] = ["feeler", "fill"];
 
 /** The whole after a change: what the candidate says, today's for the rest. The template's spread moves with the tips. */
-export function afterChange(today: readonly MeasuredLimit[], { setting, after }: Candidate): readonly MeasuredLimit[] {
+export function afterChange(
+  today: readonly MeasuredLimit[],
+  { setting, after }: Candidate,
+): readonly MeasuredLimit[] {
   const kept = today.flatMap((limit) => {
     if (READ_AGAIN.includes(limit.rule) || after.some((one) => sameFigure(one, limit))) return [];
     const moves = limit.rule === "spread-wanted" && limit.value !== undefined;

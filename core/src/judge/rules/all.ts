@@ -1,8 +1,10 @@
 import type { Rule } from "../judgement.ts";
 import { FIT_RULES } from "./fit.ts";
 import { HORSE_RULES } from "./horse.ts";
+import { RIGHT_RULES } from "./right.ts";
 import { SADDLE_RULES } from "./saddle.ts";
-import { RIGHT_RULES, STANDING_RULES, WAY_RULES } from "./ways.ts";
+import { STANDING_RULES } from "./standing.ts";
+import { WAY_RULES } from "./way.ts";
 
 /** Every rule that is not a limit, in the order of the gates. */
 export const RULES: readonly Rule[] = [

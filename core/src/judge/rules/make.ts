@@ -12,7 +12,12 @@ export const practice = (id: string, says: string, ...readings: readonly string[
 });
 
 /** A rule that rests on something published. */
-export const published = (id: string, says: string, source: string, ...readings: readonly string[]): Rule => ({
+export const published = (
+  id: string,
+  says: string,
+  source: string,
+  ...readings: readonly string[]
+): Rule => ({
   id,
   says,
   provenance: "published",

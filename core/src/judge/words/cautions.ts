@@ -17,20 +17,41 @@ export const CAUTIONS = [
   stop("stop-destroy", "STOP: this tree is broken. Mark it; do not mend or sell it."),
   stop("stop-evidence", "STOP: keep this saddle as it was found; do not ride in it or touch it."),
   note("horse-vet-asks", "Ask the vet whether the horse may be ridden meanwhile."),
-  note("horse-not-diagnosis", "A reaction to the hand is told as it was seen; what it means is for the vet to say."),
-  note("horse-not-looked", "Not everything was looked at on the horse; until it is, nothing here says that it may be ridden."),
-  note("saddle-not-looked", "Not everything was looked at on the saddle; until it is, nothing here says that it may be ridden in."),
+  note(
+    "horse-not-diagnosis",
+    "A reaction to the hand is told as it was seen; what it means is for the vet to say.",
+  ),
+  note(
+    "horse-not-looked",
+    "Not everything was looked at on the horse; until it is, nothing here says that it may be ridden.",
+  ),
+  note(
+    "saddle-not-looked",
+    "Not everything was looked at on the saddle; until it is, nothing here says that it may be ridden in.",
+  ),
   note("saddle-under-cover", "What lies under the cover was not seen."),
-  note("work-no-heat-on-wood", "A laminated tree is never heated; a plate is never bent to size; no head is moved on one side only."),
+  note(
+    "work-no-heat-on-wood",
+    "A laminated tree is never heated; a plate is never bent to size; no head is moved on one side only.",
+  ),
   note("work-ridden-check", "The ridden check decides, on both reins, before the work counts as done."),
-  note("work-rebalance", "A change of the head moves clearance, balance, channel and points: all are read again afterwards."),
+  note(
+    "work-rebalance",
+    "A change of the head moves clearance, balance, channel and points: all are read again afterwards.",
+  ),
   note("work-consent", "Nothing is begun before the legal owner has agreed, for the worse case at once."),
   note("work-fill-dated", "A fill is dated and thinned at each visit; one left in makes the hollow stay."),
   note("work-other-horses", "Every horse that wears this saddle is judged before its head is changed."),
   note("work-cold-only", "Only a cold trace, or one of unknown state, was judged; a warm back is wider."),
-  note("work-growing", "The horse is growing: prefer what can be undone, and look again in six to eight weeks."),
+  note(
+    "work-growing",
+    "The horse is growing: prefer what can be undone, and look again in six to eight weeks.",
+  ),
   note("work-trainee", "A trainee's work is countersigned at the bench, before and after."),
-  note("yard-disease", "Clean tools and hands between horses; no going from yard to yard while disease is about."),
+  note(
+    "yard-disease",
+    "Clean tools and hands between horses; no going from yard to yard while disease is about.",
+  ),
 ] as const satisfies readonly Caution[];
 export type CautionId = (typeof CAUTIONS)[number]["id"];
 
@@ -57,8 +78,19 @@ export const SADDLE_CAUTIONS: { readonly [A in SaddleAnswer]: readonly CautionId
   "out-for-good": ["stop-destroy", "stop-saddle"],
 };
 
-const BY_PRESS: readonly CautionId[] = ["work-consent", "work-no-heat-on-wood", "work-rebalance", "work-ridden-check", "work-other-horses"];
-const BY_EXCHANGE: readonly CautionId[] = ["work-consent", "work-no-heat-on-wood", "work-rebalance", "work-ridden-check"];
+const BY_PRESS: readonly CautionId[] = [
+  "work-consent",
+  "work-no-heat-on-wood",
+  "work-rebalance",
+  "work-ridden-check",
+  "work-other-horses",
+];
+const BY_EXCHANGE: readonly CautionId[] = [
+  "work-consent",
+  "work-no-heat-on-wood",
+  "work-rebalance",
+  "work-ridden-check",
+];
 
 export const WORK_CAUTIONS: { readonly [A in WorkAnswer]?: readonly CautionId[] } = {
   nothing: ["work-ridden-check"],

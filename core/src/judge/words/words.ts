@@ -6,4 +6,9 @@ export interface Words {
   readonly who: string;
 }
 
-export const words = (heading: string, meaning: string, nextStep: string, who: string): Words => ({ heading, meaning, nextStep, who });
+export const words = (heading: string, meaning: string, nextStep: string, who: string): Words => ({
+  heading,
+  meaning,
+  nextStep,
+  who,
+});
