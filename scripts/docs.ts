@@ -1,16 +1,17 @@
 // npm run docs: writes the pages that are made from the program; with --check only says which are not current.
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
-import { dirname, join } from "node:path";
-import { fileURLToPath } from "node:url";
+import { join } from "node:path";
 import { describeCase } from "../core/src/survey/describe.ts";
 import { commandsPage } from "./docs/commands-page.ts";
+import { readmeWithIdea } from "./docs/idea.ts";
 import { limitsPage } from "./docs/limits-page.ts";
+import { root } from "./docs/root.ts";
 
-const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const pages: Readonly<Record<string, () => string>> = {
   "docs/reference/case-file.md": describeCase,
   "docs/reference/commands.md": commandsPage,
   "docs/reference/limits.md": limitsPage,
+  "README.md": readmeWithIdea,
 };
 
 const isCheck = process.argv.includes("--check");
