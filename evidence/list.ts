@@ -17,13 +17,37 @@ for (const record of REGISTRY.values()) {
   for (const name of Object.keys(record.values)) {
     const id = `${record.id}/${name}`;
     const line = LINES.get(id);
-    if (line) rows.push([id, line.status, line.tolerance, line.expected, line.agrees ? line.actual : `${line.actual} NOT`]);
-    else rows.push([id, record.status, "", "", record.context ? `not computed: ${record.context}` : "NOT COMPARED"]);
+    if (line)
+      rows.push([
+        id,
+        line.status,
+        line.tolerance,
+        line.expected,
+        line.agrees ? line.actual : `${line.actual} NOT`,
+      ]);
+    else
+      rows.push([
+        id,
+        record.status,
+        "",
+        "",
+        record.context ? `not computed: ${record.context}` : "NOT COMPARED",
+      ]);
   }
 }
 if (process.argv.includes("--list")) {
-  const widths = [0, 1, 2, 3].map((column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)));
-  for (const row of rows) console.log(row.map((cell, column) => cell.padEnd(widths[column] ?? 0)).join("  ").trimEnd());
+  // A cell wider than this runs over rather than pushing the whole column out.
+  const MOST = 58;
+  const widths = [0, 1, 2, 3].map((column) =>
+    Math.min(column === 0 ? MOST : MOST / 2, Math.max(...rows.map((row) => row[column]?.length ?? 0))),
+  );
+  for (const row of rows)
+    console.log(
+      row
+        .map((cell, column) => cell.padEnd(widths[column] ?? 0))
+        .join("  ")
+        .trimEnd(),
+    );
 }
 const compared = [...LINES.values()].filter((line) => line.agrees).length;
 console.log(`${compared} of ${rows.length - 1} reference values agree; ${failures.length} checks failed`);

@@ -1,7 +1,10 @@
 import type { SampleSurface } from "@treewright/core/engine/surface.ts";
 
 /** A polynomial in xi = x / L: value and two derivatives by x. Coefficients from low order up. */
-export function polynomial(coefficients: readonly number[], length: number): (x: number) => [number, number, number] {
+export function polynomial(
+  coefficients: readonly number[],
+  length: number,
+): (x: number) => [number, number, number] {
   return (x) => {
     const xi = x / length;
     let value = 0;

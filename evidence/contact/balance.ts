@@ -5,7 +5,10 @@ import type { ContactProblem, Equilibrium, Vector } from "@treewright/core/engin
  * y. Moments about the load point, with the force that holds x and y acting at the turned pivot; about the
  * pitch axis and about the roll axis, which pitches with the body.
  */
-export function leftOver(problem: ContactProblem, rest: Equilibrium): { force: number; pitch: number; roll: number } {
+export function leftOver(
+  problem: ContactProblem,
+  rest: Equilibrium,
+): { force: number; pitch: number; roll: number } {
   const { cells, pivot, slide, load, friction } = problem;
   const { heave, pitch, roll } = rest.pose;
   const turn = (v: Vector): Vector => turned(v, pitch, roll);
@@ -22,7 +25,10 @@ export function leftOver(problem: ContactProblem, rest: Equilibrium): { force: n
     torque.z += a.x * f.y - a.y * f.x;
   };
   const arms = Array.from(cells.x, (x, i) => turn(from({ x, y: cells.y[i] ?? 0, z: cells.z[i] ?? 0 })));
-  const slopes = slopesUnder(problem, arms.map((arm) => ({ x: arm.x + T.x, y: arm.y + T.y, z: 0 })));
+  const slopes = slopesUnder(
+    problem,
+    arms.map((arm) => ({ x: arm.x + T.x, y: arm.y + T.y, z: 0 })),
+  );
   arms.forEach((arm, i) => {
     const pa = (rest.pressure[i] ?? 0) * (cells.area[i] ?? 0);
     if (pa === 0) return;
@@ -40,12 +46,21 @@ export function leftOver(problem: ContactProblem, rest: Equilibrium): { force: n
 function turned({ x, y, z }: Vector, pitch: number, roll: number): Vector {
   const ry = y * Math.cos(roll) - z * Math.sin(roll);
   const rz = y * Math.sin(roll) + z * Math.cos(roll);
-  return { x: x * Math.cos(pitch) + rz * Math.sin(pitch), y: ry, z: rz * Math.cos(pitch) - x * Math.sin(pitch) };
+  return {
+    x: x * Math.cos(pitch) + rz * Math.sin(pitch),
+    y: ry,
+    z: rz * Math.cos(pitch) - x * Math.sin(pitch),
+  };
 }
 
 function slopesUnder({ surface }: ContactProblem, places: readonly Vector[]): { x: number; y: number }[] {
   const numbers = (): Float64Array => new Float64Array(places.length);
   const out = { z: numbers(), zx: numbers(), zy: numbers(), zxx: numbers(), zxy: numbers(), zyy: numbers() };
-  surface(places.length, Float64Array.from(places, (p) => p.x), Float64Array.from(places, (p) => p.y), out);
+  surface(
+    places.length,
+    Float64Array.from(places, (p) => p.x),
+    Float64Array.from(places, (p) => p.y),
+    out,
+  );
   return places.map((_, i) => ({ x: out.zx[i] ?? 0, y: out.zy[i] ?? 0 }));
 }

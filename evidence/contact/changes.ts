@@ -17,11 +17,19 @@ export function mirrored(problem: ContactProblem): ContactProblem {
   };
   return {
     ...problem,
-    cells: { ...problem.cells, y: flipAll(problem.cells.y), side: problem.cells.side.map((side) => 1 - side) },
+    cells: {
+      ...problem.cells,
+      y: flipAll(problem.cells.y),
+      side: problem.cells.side.map((side) => 1 - side),
+    },
     surface: flipped,
     slide: { x: slide.x, y: -slide.y },
     pivot: flip(pivot),
-    load: { ...load, at: flip(load.at), pulls: load.pulls.map((pull) => ({ at: flip(pull.at), force: flip(pull.force) })) },
+    load: {
+      ...load,
+      at: flip(load.at),
+      pulls: load.pulls.map((pull) => ({ at: flip(pull.at), force: flip(pull.force) })),
+    },
   };
 }
 
@@ -44,7 +52,11 @@ export function carried(problem: ContactProblem, angle: number, by: Vector): Con
     slide: { x: sx, y: sy },
     across: { x: ax, y: ay },
     pivot: carry(pivot),
-    load: { ...load, at: carry(load.at), pulls: load.pulls.map((pull) => ({ at: carry(pull.at), force: turn(pull.force) })) },
+    load: {
+      ...load,
+      at: carry(load.at),
+      pulls: load.pulls.map((pull) => ({ at: carry(pull.at), force: turn(pull.force) })),
+    },
   };
 }
 
@@ -60,7 +72,13 @@ function turnedSurface(surface: SampleSurface, c: number, s: number, by: Vector)
     const v = Float64Array.from({ length: n }, (_, i) => -s * (at(x, i) - by.x) + c * (at(y, i) - by.y));
     surface(n, u, v, out);
     for (let i = 0; i < n; i++) {
-      const [zu, zv, zuu, zuv, zvv] = [at(out.zx, i), at(out.zy, i), at(out.zxx, i), at(out.zxy, i), at(out.zyy, i)];
+      const [zu, zv, zuu, zuv, zvv] = [
+        at(out.zx, i),
+        at(out.zy, i),
+        at(out.zxx, i),
+        at(out.zxy, i),
+        at(out.zyy, i),
+      ];
       out.z[i] = at(out.z, i) + by.z;
       out.zx[i] = c * zu - s * zv;
       out.zy[i] = s * zu + c * zv;

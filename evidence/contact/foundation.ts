@@ -11,13 +11,25 @@ export const floor: SampleSurface = (n, _x, _y, out) => {
 export type Cell = readonly [x: number, y: number, z: number, area: number];
 
 /** A body of bare cells of one stiffness (N/mm3) pressed on the floor by a load whose line stays put. */
-export function pressed(cells: readonly Cell[], stiffness: number, weightN: number, loadX = 0): ContactProblem {
+export function pressed(
+  cells: readonly Cell[],
+  stiffness: number,
+  weightN: number,
+  loadX = 0,
+): ContactProblem {
   const n = cells.length;
   const column = (at: 0 | 1 | 2 | 3): Float64Array => Float64Array.from(cells, (cell) => cell[at]);
   const marks = (): Uint8Array => new Uint8Array(n);
   return {
     cells: {
-      n, x: column(0), y: column(1), z: column(2), area: column(3), third: marks(), side: marks(), inner: marks(),
+      n,
+      x: column(0),
+      y: column(1),
+      z: column(2),
+      area: column(3),
+      third: marks(),
+      side: marks(),
+      inner: marks(),
     },
     law: { kind: "linear", stiffness: new Float64Array(n).fill(stiffness) },
     surface: floor,
@@ -37,7 +49,12 @@ export function restOf(problem: ContactProblem): Equilibrium {
 }
 
 /** Cells in `rings` rings of `sectors` out to a radius, at the height `heightAt(r)`. */
-export function disc(radius: number, rings: number, sectors: number, heightAt: (r: number) => number): Cell[] {
+export function disc(
+  radius: number,
+  rings: number,
+  sectors: number,
+  heightAt: (r: number) => number,
+): Cell[] {
   const dr = radius / rings;
   const cells: Cell[] = [];
   for (let i = 0; i < rings; i++) {

@@ -105,7 +105,9 @@ test("a mirrored problem has the mirrored answer", () => {
     const other = rests(mirrored(problem));
     samePose(rest, { ...other, pose: { ...other.pose, roll: -other.pose.roll } });
     near(rest.centreY, -other.centreY, 1e-5);
-    rest.pressure.forEach((p, i) => near(p, other.pressure[i] ?? Number.NaN, 1e-8));
+    rest.pressure.forEach((p, i) => {
+      near(p, other.pressure[i] ?? Number.NaN, 1e-8);
+    });
   });
 });
 
@@ -117,7 +119,9 @@ test("turning all of it about the vertical and carrying it elsewhere changes not
     const [c, s] = [Math.cos(angle), Math.sin(angle)];
     near(other.unbalancedXN, c * rest.unbalancedXN - s * rest.unbalancedYN, 1e-5);
     near(other.unbalancedYN, s * rest.unbalancedXN + c * rest.unbalancedYN, 1e-5);
-    rest.pressure.forEach((p, i) => near(p, other.pressure[i] ?? Number.NaN, 1e-8));
+    rest.pressure.forEach((p, i) => {
+      near(p, other.pressure[i] ?? Number.NaN, 1e-8);
+    });
   });
 });
 
@@ -125,7 +129,9 @@ test("stiffness and load scaled together leave the pose and scale the pressure",
   holds((problem, rest) => {
     const other = rests(heavier(stiffer(problem, 2), 2));
     samePose(rest, other);
-    rest.pressure.forEach((p, i) => near(2 * p, other.pressure[i] ?? Number.NaN, 2e-8));
+    rest.pressure.forEach((p, i) => {
+      near(2 * p, other.pressure[i] ?? Number.NaN, 2e-8);
+    });
   });
 });
 

@@ -10,20 +10,43 @@ const three = z.tuple([z.number(), z.number(), z.number()]);
 /** Inputs of a model case as they stand in the registry. */
 const caseInputs = z.object({
   back: z.object({
-    L: z.number(), H: z.number(), xd: z.number(), tilt: z.number(), s: numbers, c: numbers, k: numbers,
+    L: z.number(),
+    H: z.number(),
+    xd: z.number(),
+    tilt: z.number(),
+    s: numbers,
+    c: numbers,
+    k: numbers,
   }),
   panel: z.object({
-    L: z.number(), yin: z.number(), w: numbers, kp: z.number(), kx: z.number(),
-    theta: numbers, zc: numbers, t: z.tuple([z.number(), z.number()]), tq: z.literal(0),
+    L: z.number(),
+    yin: z.number(),
+    w: numbers,
+    kp: z.number(),
+    kx: z.number(),
+    theta: numbers,
+    zc: numbers,
+    t: z.tuple([z.number(), z.number()]),
+    tq: z.literal(0),
   }),
   head: z.object({ D: z.number(), zcr: z.number(), r: z.number(), n: z.number(), spreadMm: z.number() }),
   load: z.object({
-    W: z.number(), xL: z.number(), yL: z.number(), zL: z.number(), follow: z.number(), xC: z.number(), zC: z.number(),
+    W: z.number(),
+    xL: z.number(),
+    yL: z.number(),
+    zL: z.number(),
+    follow: z.number(),
+    xC: z.number(),
+    zC: z.number(),
   }),
   law: z.union([
     z.object({ kind: z.literal("k"), k: z.number() }),
     z.object({
-      kind: z.literal("series"), Ep: z.number(), eps: z.number().nullable(), Et: z.number(), ht: z.number(),
+      kind: z.literal("series"),
+      Ep: z.number(),
+      eps: z.number().nullable(),
+      Et: z.number(),
+      ht: z.number(),
     }),
   ]),
   mu: z.number(),
@@ -73,7 +96,13 @@ function cellsOf({ panel, head, mesh }: CaseInputs): StripCells {
   };
   const half = head.spreadMm / 2 / head.D;
   return stripCells({
-    length: panel.L, nx: mesh.nx, nv: mesh.nv, low: strip, high: strip, faceCurvature: panel.kp, turnHeight: head.zcr,
+    length: panel.L,
+    nx: mesh.nx,
+    nv: mesh.nv,
+    low: strip,
+    high: strip,
+    faceCurvature: panel.kp,
+    turnHeight: head.zcr,
     turn: (x) => half * (head.r + (1 - head.r) * (1 - x / panel.L) ** head.n),
   });
 }

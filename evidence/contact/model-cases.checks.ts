@@ -15,7 +15,10 @@ export const checks: readonly Check[] = ids.map((id) => ({ name: id, run: () => 
 
 function check(id: string): void {
   const isRefusal = "refusal" in (REGISTRY.get(id)?.values ?? {});
-  if (isRefusal) return published(`${id}/refusal`, refusedAt(id));
+  if (isRefusal) {
+    published(`${id}/refusal`, refusedAt(id));
+    return;
+  }
   published(`${id}/atMesh`, solved(inputsOf(id)));
   published(`${id}/converged`, solved({ ...inputsOf(id), mesh: FINE_MESH }));
   const closed = closedForms[id];

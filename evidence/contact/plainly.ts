@@ -24,7 +24,8 @@ export function restPlainly(draw: Draw): PlainRest {
   let q: Vec = [sinkUntilHeld(draw, cells), 0, 0];
   for (let round = 0; round < 200; round++) {
     const g = residual(q);
-    if (size(g) < 1e-9 * draw.weightN) return { pose: q, pressure: cells.map((cell) => pressureOn(draw, cell, q).p) };
+    if (size(g) < 1e-9 * draw.weightN)
+      return { pose: q, pressure: cells.map((cell) => pressureOn(draw, cell, q).p) };
     const step = solve(slopes(residual, q), g);
     let part = 1;
     while (part > 1e-3 && size(residual(along(q, step, part))) > size(g)) part /= 2;
@@ -51,7 +52,8 @@ function along(q: Vec, step: Vec, part: number): Vec {
 /** Columns of -dg/dq by central differences. */
 function slopes(residual: (q: Vec) => Vec, q: Vec): [Vec, Vec, Vec] {
   const column = (j: number, e: number): Vec => {
-    const moved = (by: number): Vec => residual([q[0] + (j === 0 ? by : 0), q[1] + (j === 1 ? by : 0), q[2] + (j === 2 ? by : 0)]);
+    const moved = (by: number): Vec =>
+      residual([q[0] + (j === 0 ? by : 0), q[1] + (j === 1 ? by : 0), q[2] + (j === 2 ? by : 0)]);
     const [up, down] = [moved(e), moved(-e)];
     return [(down[0] - up[0]) / (2 * e), (down[1] - up[1]) / (2 * e), (down[2] - up[2]) / (2 * e)];
   };
@@ -116,7 +118,8 @@ function pressureAt({ law }: Draw, { thickness }: PlainCell, d: number): number 
 }
 
 function back({ back: b, lean, twist }: Draw, x: number, y: number): number {
-  const at = (coefficients: readonly number[]): number => coefficients.reduce((sum, c, i) => sum + c * (x / b.L) ** i, 0);
+  const at = (coefficients: readonly number[]): number =>
+    coefficients.reduce((sum, c, i) => sum + c * (x / b.L) ** i, 0);
   const [s, c, k] = [at(b.s), at(b.c), at(b.k)];
   const line = -b.H * (1 - ((x - b.xd) / b.xd) ** 2) - b.tilt * x;
   return line - s * (Math.sqrt(y * y + c * c) - c) - (k * y * y) / 2 + lean * y + twist * x * y;
@@ -126,7 +129,8 @@ function cellsOf(draw: Draw): PlainCell[] {
   const cells: PlainCell[] = [];
   for (const side of [0, 1] as const) {
     for (let i = 0; i < draw.nx; i++) {
-      for (let j = 0; j < 8; j++) cells.push(cellOf(draw, side, ((i + 0.5) * 430) / draw.nx, (j + 0.5) / 8 - 0.5));
+      for (let j = 0; j < 8; j++)
+        cells.push(cellOf(draw, side, ((i + 0.5) * 430) / draw.nx, (j + 0.5) / 8 - 0.5));
     }
   }
   return cells;

@@ -4,7 +4,7 @@ import fc from "fast-check";
 import { analyticBack, type BackInputs } from "./back.ts";
 
 /** Seed of the random cases; another one by the variable SEED. Printed with every run. */
-export const SEED = Number(process.env["SEED"] ?? 19_531_101);
+export const SEED = Number(process.env.SEED ?? 19_531_101);
 console.info(`contact laws: seed ${SEED}`);
 
 /** What a random case is made of; sides 0 (y < 0) and 1 (y > 0) differ. */
@@ -65,8 +65,14 @@ export function problemOf(draw: Draw): ContactProblem {
   });
   const half = draw.spreadMm / 2 / 125;
   const cells = stripCells({
-    length: 430, nx: draw.nx, nv: 8, low: strip(0), high: strip(1), faceCurvature: 1 / 300,
-    turn: (x) => half * (0.18 + 0.82 * (1 - x / 430) ** 1.5), turnHeight: 50,
+    length: 430,
+    nx: draw.nx,
+    nv: 8,
+    low: strip(0),
+    high: strip(1),
+    faceCurvature: 1 / 300,
+    turn: (x) => half * (0.18 + 0.82 * (1 - x / 430) ** 1.5),
+    turnHeight: 50,
   });
   const even = analyticBack(draw.back);
   return {
@@ -114,7 +120,11 @@ function lawOf({ law }: Draw, n: number, thickness: Float64Array): Law {
   const all = (value: number): Float64Array => new Float64Array(n).fill(value);
   if (law === "linear") return { kind: "linear", stiffness: Float64Array.from(thickness, (t) => 0.03 / t) };
   return {
-    kind: "series", upperModulus: all(0.1), upperThickness: thickness, lowerModulus: all(0.06), lowerThickness: all(40),
+    kind: "series",
+    upperModulus: all(0.1),
+    upperThickness: thickness,
+    lowerModulus: all(0.06),
+    lowerThickness: all(40),
     upperLimit: law === "series" ? Number.POSITIVE_INFINITY : 0.6,
   };
 }

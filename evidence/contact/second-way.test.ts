@@ -16,7 +16,9 @@ test("a second program, written from the formulas alone, finds the same rest", (
     expect(Math.abs(heave - plain.pose[0])).toBeLessThan(1e-5);
     expect(Math.abs(pitch - plain.pose[1])).toBeLessThan(1e-7);
     expect(Math.abs(roll - plain.pose[2])).toBeLessThan(1e-7);
-    plain.pressure.forEach((p, i) => expect(Math.abs(p - (rest.pressure[i] ?? Number.NaN))).toBeLessThan(1e-8));
+    plain.pressure.forEach((p, i) => {
+      expect(Math.abs(p - (rest.pressure[i] ?? Number.NaN))).toBeLessThan(1e-8);
+    });
   });
   fc.assert(property, { seed: SEED, numRuns: 40 });
   expect(compared).toBeGreaterThan(20);

@@ -50,7 +50,11 @@ function normalCentreX({ cells, pivot, slide, surface }: ContactProblem, rest: E
   let moment = 0;
   rest.pressure.forEach((p, i) => {
     if (p === 0) return;
-    const [px, py, pz] = [(cells.x[i] ?? 0) - pivot.x, (cells.y[i] ?? 0) - pivot.y, (cells.z[i] ?? 0) - pivot.z];
+    const [px, py, pz] = [
+      (cells.x[i] ?? 0) - pivot.x,
+      (cells.y[i] ?? 0) - pivot.y,
+      (cells.z[i] ?? 0) - pivot.z,
+    ];
     const [ry, rz] = [py * Math.cos(roll) - pz * Math.sin(roll), py * Math.sin(roll) + pz * Math.cos(roll)];
     const x = px * Math.cos(pitch) + rz * Math.sin(pitch) + pivot.x + slide.x;
     surface(1, Float64Array.of(x), Float64Array.of(ry + pivot.y + slide.y), out);

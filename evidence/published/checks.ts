@@ -11,7 +11,9 @@ export async function allChecks(): Promise<Check[]> {
   const root = new URL("../", import.meta.url);
   const files = readdirSync(root, { recursive: true, encoding: "utf8" });
   const found: Check[] = [];
-  for (const file of files.filter((name) => name.endsWith(".checks.ts") && !name.includes("node_modules")).sort()) {
+  for (const file of files
+    .filter((name) => name.endsWith(".checks.ts") && !name.includes("node_modules"))
+    .sort()) {
     const module: { checks?: readonly Check[] } = await import(new URL(file, root).href);
     if (!module.checks) throw new Error(`evidence/${file} exports no checks`);
     found.push(...module.checks);

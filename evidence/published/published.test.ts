@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { agrees } from "./compare.ts";
 import { allChecks } from "./checks.ts";
+import { agrees } from "./compare.ts";
 import { LINES, published } from "./published.ts";
 import { REGISTRY } from "./registry.ts";
 
@@ -8,7 +8,12 @@ describe("the comparison itself can fail", () => {
   const five = { expected: 100, tolerance: { kind: "relative" as const, value: 0.01 } };
   test("a number inside its tolerance agrees, one outside does not", () => {
     expect([99, 101, 98.9, 105, 95, Number.NaN].map((found) => agrees(five, found))).toEqual([
-      true, true, false, false, false, false,
+      true,
+      true,
+      false,
+      false,
+      false,
+      false,
     ]);
   });
   test("a refusal agrees with its own reason only, never with a solved case", () => {

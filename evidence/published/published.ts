@@ -39,11 +39,14 @@ function compareOne(recordId: string, name: string, found: Found): void {
   if (!value) throw new Error(`${id} is not in the registry; ${recordId} has ${names.join(", ")}`);
   const line = { id, status, ...inWords(value), actual: foundInWords(found), agrees: agrees(value, found) };
   LINES.set(id, line);
-  if (!line.agrees) throw new Error(`${id}: expected ${line.expected} (${line.tolerance}), found ${line.actual}`);
+  if (!line.agrees)
+    throw new Error(`${id}: expected ${line.expected} (${line.tolerance}), found ${line.actual}`);
   for (const wrong of wrongOnes(value)) {
-    if (agrees(wrong, found)) throw new Error(`${id}: the comparison cannot fail; it passes for ${inWords(wrong).expected}`);
+    if (agrees(wrong, found))
+      throw new Error(`${id}: the comparison cannot fail; it passes for ${inWords(wrong).expected}`);
   }
-  if ("refusedFor" in value && agrees(value, { refused: null })) throw new Error(`${id}: a solved case passes as refused`);
+  if ("refusedFor" in value && agrees(value, { refused: null }))
+    throw new Error(`${id}: a solved case passes as refused`);
 }
 
 function* leavesOf(actual: Actual, path: string): Generator<[string, Found]> {
@@ -60,7 +63,8 @@ function isRefusal(actual: object): actual is { readonly refused: string | null 
 }
 
 function inWords(value: ReferenceValue): { expected: string; tolerance: string } {
-  if ("refusedFor" in value) return { expected: `refused: ${value.refusedFor.join(" or ")}`, tolerance: "the reason" };
+  if ("refusedFor" in value)
+    return { expected: `refused: ${value.refusedFor.join(" or ")}`, tolerance: "the reason" };
   const { expected, tolerance, scale } = value;
   const kind = tolerance ? `${tolerance.kind === "relative" ? "rel" : "abs"} ${tolerance.value}` : "the same";
   return { expected: String(expected), tolerance: scale ? `${kind} of ${scale.name}` : kind };

@@ -6,7 +6,9 @@ const value = z.union([
   z.strictObject({ refusedFor: z.array(z.string()).min(1) }),
   z.strictObject({
     expected: z.union([z.number(), z.string(), z.boolean()]),
-    tolerance: z.strictObject({ kind: z.enum(["relative", "absolute"]), value: z.number().nonnegative() }).optional(),
+    tolerance: z
+      .strictObject({ kind: z.enum(["relative", "absolute"]), value: z.number().nonnegative() })
+      .optional(),
     scale: z.strictObject({ value: z.number().positive(), name: z.string() }).optional(),
   }),
 ]);
@@ -29,7 +31,9 @@ export type ReferenceRecord = z.infer<typeof record>;
 function readAll(): Map<string, ReferenceRecord> {
   const folder = new URL("./", import.meta.url);
   const all = new Map<string, ReferenceRecord>();
-  for (const file of readdirSync(folder).filter((name) => name.endsWith(".json")).sort()) {
+  for (const file of readdirSync(folder)
+    .filter((name) => name.endsWith(".json"))
+    .sort()) {
     for (const one of z.array(record).parse(JSON.parse(readFileSync(new URL(file, folder), "utf8")))) {
       if (all.has(one.id)) throw new Error(`${file}: ${one.id} is there twice`);
       all.set(one.id, one);

@@ -29,7 +29,8 @@ export function loadOf({ load }: ContactProblem): number {
 }
 
 function checkCells(cells: Cells): void {
-  if (!(Number.isInteger(cells.n) && cells.n > 0)) throw new RangeError(`cells.n: ${cells.n}, not a count above 0`);
+  if (!(Number.isInteger(cells.n) && cells.n > 0))
+    throw new RangeError(`cells.n: ${cells.n}, not a count above 0`);
   every("cells.x", cells.x, cells.n, -Infinity);
   every("cells.y", cells.y, cells.n, -Infinity);
   every("cells.z", cells.z, cells.n, -Infinity);
@@ -37,7 +38,10 @@ function checkCells(cells: Cells): void {
 }
 
 function checkLaw(law: Law, n: number): void {
-  if (law.kind === "linear") return every("law.stiffness", law.stiffness, n, 0);
+  if (law.kind === "linear") {
+    every("law.stiffness", law.stiffness, n, 0);
+    return;
+  }
   every("law.upperModulus", law.upperModulus, n, 0);
   every("law.upperThickness", law.upperThickness, n, 0);
   every("law.lowerModulus", law.lowerModulus, n, 0);

@@ -4,6 +4,7 @@ import { assemble } from "./loads.ts";
 import { inOneUnit, smallestEigenvalue, stepOf } from "./newton.ts";
 import type { ContactProblem } from "./problem.ts";
 import type { Room } from "./room.ts";
+import type { Scales } from "./scales.ts";
 
 /** Largest part of one step, mm (angles times the length). */
 const LONGEST_STEP = 20;
@@ -14,14 +15,6 @@ const TIPPED = 0.5;
 const MOST_STEPS = 80;
 /** Residual from which one more step is likely the last, so that the surface itself is read after it. */
 const NEAR = 3e-5;
-
-/** What a descent is measured by: load N, length mm, highest arm mm, sum of k A in N/mm. */
-export interface Scales {
-  readonly load: number;
-  readonly length: number;
-  readonly reach: number;
-  readonly stiffness: number;
-}
 
 /** How near a descent goes. */
 export interface Goal {
@@ -39,9 +32,8 @@ export interface Descent {
 }
 
 /**
- * Goes from the pose `q` to rest, leaves the pose in `q` and the exact sums at
- * it in `room`. Full Newton on the surface's second-order expansion; the surface is read again before a pose
- * is believed. Where the tangent is not positive definite it is shifted until it is: the step then goes down
+ * Goes from the pose `q` to rest; leaves the pose in `q` and the exact sums at it in `room`. Full Newton on
+ * the surface's second-order expansion; the surface is read again before a pose is believed. Where the tangent is not positive definite it is shifted until it is: the step then goes down
  * the way that a slow body would, so that a tipping body tips instead of being caught at a pose on which
  * nothing can stand. A step after which the residual is larger is halved, three times at most.
  */
@@ -87,7 +79,7 @@ export function descend(
     const shift = smallest > 1e-6 * stiffness ? 0 : 0.02 * stiffness - smallest;
     stepOf(tangent, shift, room.sums, length, LONGEST_STEP, move);
     residual = take(q, move, residual, tryOut);
-    if (!(residual < Infinity)) break;
+    if (!(residual < Infinity)) throw new RangeError("surface: gives no numbers where the cells went");
   }
   return { settled: false, residual, smallest: eigen(), steps };
 }

@@ -6,7 +6,13 @@ import type { Room } from "./room.ts";
  * Kernel: carries the middle one of every `step` cells to the pose in `room.frame` and reads the surface there, into
  * `room.x`, `room.y` and `room.sample`. Returns how many were read.
  */
-export function readSurface(cells: Cells, pivot: Vector, surface: SampleSurface, room: Room, step: number): number {
+export function readSurface(
+  cells: Cells,
+  pivot: Vector,
+  surface: SampleSurface,
+  room: Room,
+  step: number,
+): number {
   const { frame: f, x, y } = room;
   let count = 0;
   for (let i = 0; i < cells.n; i += step, count++) {

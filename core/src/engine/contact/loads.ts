@@ -10,14 +10,23 @@ export function assemble(problem: ContactProblem, room: Room, step: number): voi
   sums.contact[0] = sums.force[2]!;
   sums.contact[1] = sums.moment[6]!;
   sums.contact[2] = sums.moment[7]!;
-  for (const pull of load.pulls) addTurning(f, pivot, pull.at, pull.force.x, pull.force.y, pull.force.z, sums);
+  for (const pull of load.pulls)
+    addTurning(f, pivot, pull.at, pull.force.x, pull.force.y, pull.force.z, sums);
   if (load.turnsWithBody) addTurning(f, pivot, load.at, 0, 0, -load.weightN, sums);
   closeArms(f, sums);
   if (!load.turnsWithBody) addFixed(f, load.at.x - pivot.x, load.at.y - pivot.y, load.weightN, sums);
 }
 
 /** Adds a dead force on a point of the body. */
-function addTurning(f: Float64Array, pivot: Vector, at: Vector, fx: number, fy: number, fz: number, sums: Sums): void {
+function addTurning(
+  f: Float64Array,
+  pivot: Vector,
+  at: Vector,
+  fx: number,
+  fy: number,
+  fz: number,
+  sums: Sums,
+): void {
   const { force, moment } = sums;
   const px = at.x - pivot.x;
   const py = at.y - pivot.y;

@@ -1,3 +1,4 @@
+import { symmetricEigen3 } from "../linear.ts";
 import type { Sums } from "./room.ts";
 
 /**
@@ -11,39 +12,12 @@ export function inOneUnit({ k }: Sums, length: number, out: Float64Array): void 
   }
 }
 
-/**
- * Kernel: smallest eigenvalue of the symmetric part of the 3 by 3 matrix `a`, by Jacobi's turns (Golub and
- * Van Loan, Matrix Computations, from memory). `room` holds 9 numbers.
- */
+/** Smallest eigenvalue of the symmetric part of the 3 by 3 matrix `a`; `room` holds 9 numbers. */
 export function smallestEigenvalue(a: Float64Array, room: Float64Array): number {
-  for (let i = 0; i < 3; i++) for (let j = 0; j < 3; j++) room[3 * i + j] = 0.5 * (a[3 * i + j]! + a[3 * j + i]!);
-  const SWEEPS = 12;
-  for (let sweep = 0; sweep < SWEEPS; sweep++) {
-    turn(room, 0, 1, 2);
-    turn(room, 0, 2, 1);
-    turn(room, 1, 2, 0);
-    const off = Math.abs(room[1]!) + Math.abs(room[2]!) + Math.abs(room[5]!);
-    const size = Math.abs(room[0]!) + Math.abs(room[4]!) + Math.abs(room[8]!);
-    if (off <= 1e-15 * size) break;
+  for (let i = 0; i < 3; i++) {
+    for (let j = 0; j < 3; j++) room[3 * i + j] = 0.5 * (a[3 * i + j]! + a[3 * j + i]!);
   }
-  return Math.min(room[0]!, room[4]!, room[8]!);
-}
-
-/** One turn that makes the term (p, q) of a symmetric matrix zero; r is the third index. */
-function turn(s: Float64Array, p: number, q: number, r: number): void {
-  const pq = s[3 * p + q]!;
-  if (pq === 0) return;
-  const theta = (s[4 * q]! - s[4 * p]!) / (2 * pq);
-  const t = (theta < 0 ? -1 : 1) / (Math.abs(theta) + Math.sqrt(theta * theta + 1));
-  const c = 1 / Math.sqrt(t * t + 1);
-  const n = t * c;
-  const pr = s[3 * p + r]!;
-  const qr = s[3 * q + r]!;
-  s[4 * p] = s[4 * p]! - t * pq;
-  s[4 * q] = s[4 * q]! + t * pq;
-  s[3 * p + q] = s[3 * q + p] = 0;
-  s[3 * p + r] = s[3 * r + p] = c * pr - n * qr;
-  s[3 * q + r] = s[3 * r + q] = n * pr + c * qr;
+  return symmetricEigen3(room)[0]!;
 }
 
 /**

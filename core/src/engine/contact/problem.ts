@@ -76,7 +76,14 @@ export interface Pose {
   readonly roll: number;
 }
 
-export const REFUSALS = ["tips-front", "tips-rear", "tips-near", "tips-off", "unstable", "beyond-law"] as const;
+export const REFUSALS = [
+  "tips-front",
+  "tips-rear",
+  "tips-near",
+  "tips-off",
+  "unstable",
+  "beyond-law",
+] as const;
 export type RefusalReason = (typeof REFUSALS)[number];
 
 export interface Equilibrium {

@@ -4,7 +4,12 @@ import type { ContactProblem, Equilibrium } from "./problem.ts";
 import type { Room } from "./room.ts";
 
 /** What a pose at rest says, read off the surface under it. */
-export function equilibriumOf(problem: ContactProblem, room: Room, q: Float64Array, descent: Descent): Equilibrium {
+export function equilibriumOf(
+  problem: ContactProblem,
+  room: Room,
+  q: Float64Array,
+  descent: Descent,
+): Equilibrium {
   const { cells, law, pivot, load } = problem;
   const { frame: f, sample, stiffness } = room;
   const pressure = new Float64Array(cells.n);

@@ -1,11 +1,12 @@
-import { checkProblem, loadOf } from "./check.ts";
-import { type Descent, descend, type Goal, type Scales } from "./descend.ts";
+import { checkProblem } from "./check.ts";
+import { type Descent, descend, type Goal } from "./descend.ts";
 import { frameOf } from "./frame.ts";
 import { readSurface, sunkHeave } from "./gap.ts";
 import { firstStiffness } from "./law.ts";
-import type { Cells, ContactProblem, Equilibrium, Pose, Refusal, RefusalReason } from "./problem.ts";
+import type { ContactProblem, Equilibrium, Pose, Refusal, RefusalReason } from "./problem.ts";
 import { equilibriumOf } from "./result.ts";
 import { type Room, roomFor } from "./room.ts";
+import { type Scales, scalesOf } from "./scales.ts";
 
 /** Residual at rest, as part of the load, and of load times length. */
 export const AT_REST = 1e-9;
@@ -18,6 +19,7 @@ const FULL: Goal = { step: 1, tolerance: AT_REST };
  * blocks stays mirrored: symmetric problems keep their symmetry to the last digits.
  */
 function roughGoal(n: number): Goal {
+  if (n <= FEW_CELLS) return FULL;
   const step = [7, 5, 9, 11].find((candidate) => n % (2 * candidate) === 0) ?? 7;
   return { step, tolerance: 3e-3 };
 }
@@ -43,25 +45,34 @@ export function settle(problem: ContactProblem, options: SettleOptions = {}): Eq
   firstStiffness(problem.law, cells.n, room.stiffness);
   const scales = scalesOf(problem, room);
   const q = new Float64Array(3);
-  const sink = (step: number): void => {
-    frameOf(problem, q, room.frame);
-    readSurface(cells, problem.pivot, problem.surface, room, step);
-    q[0] = sunkHeave(cells, problem.pivot, room, step, scales.load);
-  };
   if (options.start) {
     q.set([options.start.heave, options.start.pitch, options.start.roll]);
-    const warm = descend(problem, room, scales, q, FULL);
+    const warm = fromPose(problem, room, scales, q);
     if (warm.settled && warm.smallest > 0) return judged(problem, room, scales, q, warm);
-    q.fill(0);
   }
-  if (cells.n > FEW_CELLS) {
-    const goal = roughGoal(cells.n);
-    sink(goal.step);
+  sink(problem, room, scales, q);
+  return judged(problem, room, scales, q, fromPose(problem, room, scales, q));
+}
+
+/** Level, and as deep as springs that also pull would hold it: where a descent starts without a pose near by. */
+function sink(problem: ContactProblem, room: Room, scales: Scales, q: Float64Array): void {
+  const { cells, pivot, surface } = problem;
+  const { step } = roughGoal(cells.n);
+  q.fill(0);
+  frameOf(problem, q, room.frame);
+  readSurface(cells, pivot, surface, room, step);
+  q[0] = sunkHeave(cells, pivot, room, step, scales.load);
+}
+
+/** Down from `q`: roughly on a part of the cells where that saves time, then on all of them. */
+function fromPose(problem: ContactProblem, room: Room, scales: Scales, q: Float64Array): Descent {
+  const goal = roughGoal(problem.cells.n);
+  if (goal.step > 1) {
+    const before = q.slice();
     const rough = descend(problem, room, scales, q, goal);
-    if (!(rough.settled && rough.smallest > 0)) q.fill(0);
+    if (!(rough.settled && rough.smallest > 0)) q.set(before);
   }
-  if (q[0] === 0 && q[1] === 0 && q[2] === 0) sink(1);
-  return judged(problem, room, scales, q, descend(problem, room, scales, q, FULL));
+  return descend(problem, room, scales, q, FULL);
 }
 
 function judged(
@@ -84,35 +95,4 @@ function tipsWhere(q: Float64Array, { sums: { g } }: Room, length: number): Refu
   const roll = turned ? q[2]! : g[2]! / length;
   if (Math.abs(pitch) >= Math.abs(roll)) return pitch > 0 ? "tips-rear" : "tips-front";
   return roll > 0 ? "tips-near" : "tips-off";
-}
-
-function scalesOf(problem: ContactProblem, room: Room): Scales {
-  const { cells, pivot } = problem;
-  const { length, stiffness } = spreadOf(cells, room);
-  let reach = 0;
-  for (let i = 0; i < cells.n; i++) reach = Math.max(reach, Math.abs(cells.z[i]! - pivot.z));
-  return { load: loadOf(problem), length, reach: reach + 0.25 * length, stiffness };
-}
-
-/** Root mean square distance of the cells from their middle, seen from above, mm; sum of k A, N/mm. */
-function spreadOf({ n, x, y, area }: Cells, { stiffness }: Room): { length: number; stiffness: number } {
-  let a = 0;
-  let ax = 0;
-  let ay = 0;
-  let k = 0;
-  for (let i = 0; i < n; i++) {
-    a += area[i]!;
-    ax += area[i]! * x[i]!;
-    ay += area[i]! * y[i]!;
-    k += stiffness[i]! * area[i]!;
-  }
-  let square = 0;
-  for (let i = 0; i < n; i++) {
-    const dx = x[i]! - ax / a;
-    const dy = y[i]! - ay / a;
-    square += area[i]! * (dx * dx + dy * dy);
-  }
-  const length = Math.sqrt(square / a);
-  if (!(length > 0)) throw new RangeError("cells: all in one place");
-  return { length, stiffness: k };
 }

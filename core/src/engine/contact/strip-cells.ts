@@ -47,15 +47,23 @@ export interface StripCells extends Cells {
  */
 export function stripCells(pair: StripPair): StripCells {
   const { nx, nv, length } = pair;
-  if (!(Number.isInteger(nx) && nx > 0 && nx % 3 === 0)) throw new RangeError(`nx: ${nx}, not a multiple of 3`);
+  if (!(Number.isInteger(nx) && nx > 0 && nx % 3 === 0))
+    throw new RangeError(`nx: ${nx}, not a multiple of 3`);
   if (!(Number.isInteger(nv) && nv > 0)) throw new RangeError(`nv: ${nv}, not a count above 0`);
   if (!(Number.isFinite(length) && length > 0)) throw new RangeError(`length: ${length} mm is not above 0`);
   const n = 2 * nx * nv;
   const numbers = (): Float64Array => new Float64Array(n);
   const marks = (): Uint8Array => new Uint8Array(n);
   const cells = {
-    n, x: numbers(), y: numbers(), z: numbers(), area: numbers(), thickness: numbers(),
-    third: marks(), side: marks(), inner: marks(),
+    n,
+    x: numbers(),
+    y: numbers(),
+    z: numbers(),
+    area: numbers(),
+    thickness: numbers(),
+    third: marks(),
+    side: marks(),
+    inner: marks(),
   };
   for (let side = 0; side < 2; side++) {
     for (let i = 0; i < nx; i++) fillRow(pair, side, i, cells);
@@ -69,7 +77,8 @@ function fillRow(pair: StripPair, side: number, i: number, cells: StripCells): v
   const outward = side === 0 ? -1 : 1;
   const x = ((i + 0.5) * length) / nx;
   const width = strip.width(x);
-  if (!(Number.isFinite(width) && width > 0)) throw new RangeError(`width at ${x} mm: ${width} is not above 0`);
+  if (!(Number.isFinite(width) && width > 0))
+    throw new RangeError(`width at ${x} mm: ${width} is not above 0`);
   const fall = strip.faceAngle(x);
   const c = cos(fall);
   const s = sin(fall);

@@ -25,12 +25,44 @@ export function sumContact(problem: ContactProblem, room: Room, step: number): v
   const straight = isStraight(law);
   const cx = problem.across.x;
   const cy = problem.across.y;
-  const r00 = f[0]!, r01 = f[1]!, r02 = f[2]!, r10 = f[3]!, r11 = f[4]!, r12 = f[5]!;
-  const r20 = f[6]!, r21 = f[7]!, r22 = f[8]!, tx = f[9]!, ty = f[10]!, tz = f[11]!;
-  const px = f[12]!, py = f[13]!, rx = f[14]!, ry = f[15]!, rz = f[16]!;
-  let fx = 0, fy = 0, fz = 0;
-  let mxx = 0, mxy = 0, mxz = 0, myx = 0, myy = 0, myz = 0, mzx = 0, mzy = 0, mzz = 0;
-  let k00 = 0, k01 = 0, k02 = 0, k10 = 0, k11 = 0, k12 = 0, k20 = 0, k21 = 0, k22 = 0;
+  const r00 = f[0]!,
+    r01 = f[1]!,
+    r02 = f[2]!,
+    r10 = f[3]!,
+    r11 = f[4]!,
+    r12 = f[5]!;
+  const r20 = f[6]!,
+    r21 = f[7]!,
+    r22 = f[8]!,
+    tx = f[9]!,
+    ty = f[10]!,
+    tz = f[11]!;
+  const px = f[12]!,
+    py = f[13]!,
+    rx = f[14]!,
+    ry = f[15]!,
+    rz = f[16]!;
+  let fx = 0,
+    fy = 0,
+    fz = 0;
+  let mxx = 0,
+    mxy = 0,
+    mxz = 0,
+    myx = 0,
+    myy = 0,
+    myz = 0,
+    mzx = 0,
+    mzy = 0,
+    mzz = 0;
+  let k00 = 0,
+    k01 = 0,
+    k02 = 0,
+    k10 = 0,
+    k11 = 0,
+    k12 = 0,
+    k20 = 0,
+    k21 = 0,
+    k22 = 0;
   for (let i = step >> 1, c = 0; i < cells.n; i += step, c++) {
     const qx = x[i]! - pivot.x;
     const qy = y[i]! - pivot.y;

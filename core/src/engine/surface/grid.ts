@@ -23,7 +23,8 @@ export interface GridSpline extends Grid {
 export function fitGrid(values: Float64Array, nx: number, ny: number): Float64Array {
   if (nx < 4 || ny < 4) throw new RangeError(`a grid needs at least 4 by 4 values, not ${nx} by ${ny}`);
   if (values.length !== nx * ny) throw new RangeError(`values: ${values.length} where ${nx * ny} are needed`);
-  for (const value of values) if (!Number.isFinite(value)) throw new RangeError("values: one is not a number");
+  for (const value of values)
+    if (!Number.isFinite(value)) throw new RangeError("values: one is not a number");
   const columns = ny + 2;
   const along = new Float64Array((nx + 2) * ny);
   const out = new Float64Array((nx + 2) * columns);

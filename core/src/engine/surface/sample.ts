@@ -8,7 +8,8 @@ import type { GridSpline } from "./grid.ts";
  */
 export function gridSurface(spline: GridSpline): SampleSurface {
   const { dx, dy, nx, ny, coefficients } = spline;
-  if (coefficients.length !== (nx + 2) * (ny + 2)) throw new RangeError("coefficients: not (nx + 2) (ny + 2)");
+  if (coefficients.length !== (nx + 2) * (ny + 2))
+    throw new RangeError("coefficients: not (nx + 2) (ny + 2)");
   if (!(dx > 0) || !(dy > 0)) throw new RangeError("dx, dy: not above zero");
   return (n, x, y, out) => sample(spline, n, x, y, out);
 }
@@ -18,7 +19,13 @@ export function gridSurface(spline: GridSpline): SampleSurface {
  * t3 over 6; slope -s2, t (3 t - 4), .., t2 over 2; second derivative s, 3 t - 2, 1 - 3 t, t. Each set sums
  * to 6, 0, 0. Sixteen coefficients a point, no allocation.
  */
-function sample(g: GridSpline, n: number, xs: Float64Array, ys: Float64Array, out: Parameters<SampleSurface>[3]): void {
+function sample(
+  g: GridSpline,
+  n: number,
+  xs: Float64Array,
+  ys: Float64Array,
+  out: Parameters<SampleSurface>[3],
+): void {
   const { x0, y0, nx, ny, coefficients: c } = g;
   const { z, zx, zy, zxx, zxy, zyy } = out;
   const px = 1 / g.dx;
@@ -57,22 +64,34 @@ function sample(g: GridSpline, n: number, xs: Float64Array, ys: Float64Array, ou
     const h2 = 1 - 3 * r;
     // Rows along y: value V, slope S, second derivative T of each of four.
     let at = i * columns + j;
-    const c0 = c[at]!, c1 = c[at + 1]!, c2 = c[at + 2]!, c3 = c[at + 3]!;
+    const c0 = c[at]!,
+      c1 = c[at + 1]!,
+      c2 = c[at + 2]!,
+      c3 = c[at + 3]!;
     const V0 = b0 * c0 + b1 * c1 + b2 * c2 + b3 * c3;
     const S0 = e0 * c0 + e1 * c1 + e2 * c2 + e3 * c3;
     const T0 = q * c0 + h1 * c1 + h2 * c2 + r * c3;
     at += columns;
-    const k0 = c[at]!, k1 = c[at + 1]!, k2 = c[at + 2]!, k3 = c[at + 3]!;
+    const k0 = c[at]!,
+      k1 = c[at + 1]!,
+      k2 = c[at + 2]!,
+      k3 = c[at + 3]!;
     const V1 = b0 * k0 + b1 * k1 + b2 * k2 + b3 * k3;
     const S1 = e0 * k0 + e1 * k1 + e2 * k2 + e3 * k3;
     const T1 = q * k0 + h1 * k1 + h2 * k2 + r * k3;
     at += columns;
-    const m0 = c[at]!, m1 = c[at + 1]!, m2 = c[at + 2]!, m3 = c[at + 3]!;
+    const m0 = c[at]!,
+      m1 = c[at + 1]!,
+      m2 = c[at + 2]!,
+      m3 = c[at + 3]!;
     const V2 = b0 * m0 + b1 * m1 + b2 * m2 + b3 * m3;
     const S2 = e0 * m0 + e1 * m1 + e2 * m2 + e3 * m3;
     const T2 = q * m0 + h1 * m1 + h2 * m2 + r * m3;
     at += columns;
-    const n0 = c[at]!, n1 = c[at + 1]!, n2 = c[at + 2]!, n3 = c[at + 3]!;
+    const n0 = c[at]!,
+      n1 = c[at + 1]!,
+      n2 = c[at + 2]!,
+      n3 = c[at + 3]!;
     const V3 = b0 * n0 + b1 * n1 + b2 * n2 + b3 * n3;
     const S3 = e0 * n0 + e1 * n1 + e2 * n2 + e3 * n3;
     const T3 = q * n0 + h1 * n1 + h2 * n2 + r * n3;
