@@ -4,7 +4,7 @@ import type { At } from "../../core/src/engine/drawing.ts";
 import { templateOf } from "../../core/src/report/template.ts";
 import type { HeadOutline } from "../../core/src/report/template-data.ts";
 import { poppler } from "./poppler.ts";
-import { template } from "./samples.ts";
+import { headOf, template } from "./samples.ts";
 
 /*
  * The outline read back from the PDF by another program (pdftocairo) against the outline that was handed in,
@@ -23,6 +23,19 @@ test("the whole outline on one sheet lies within 0.1 mm of what was handed in", 
     expect(worst(found, stretched(data.wanted, 1.05)[side])).toBeGreaterThan(TOLERANCE_MM);
     expect(worst(found, stretched(data.wanted, 1 + 1 / 75)[side])).toBeGreaterThan(TOLERANCE_MM);
   }
+});
+
+test("near lies left: a head wider on its near side is found as it is and not mirrored", async () => {
+  const crooked: HeadOutline = { near: headOf(160, 96).near, off: headOf(140, 96).off };
+  const found = linesIn(await paper.paint(templateOf(template(150, { wanted: crooked }), paper.measure)), 1);
+  const whole = [...crooked.near].reverse().concat(crooked.off);
+  expect(worst(found, whole)).toBeLessThan(TOLERANCE_MM);
+  expect(
+    worst(
+      found,
+      whole.map(([y, z]): At => [-y, z]),
+    ),
+  ).toBeGreaterThan(1);
 });
 
 test("halves joined at their register marks give the whole outline to 0.1 mm", async () => {
@@ -65,14 +78,15 @@ function worst(lines: readonly (readonly At[])[], outline: readonly At[]): numbe
   return placedOn(lines, outline).off;
 }
 
-/** The place of the crown that fits best among all line ends, and the largest distance there. */
+/** The place of the crown that fits best among the ends of all long lines, and the largest distance there. */
 function placedOn(lines: readonly (readonly At[])[], outline: readonly At[]): { at: At; off: number } {
-  const starts = lines.filter((run) => run.length > 10).flat();
+  const long = lines.filter((run) => run.length > 10);
+  const starts = long.flatMap((run) => [run[0] ?? [0, 0], run.at(-1) ?? [0, 0]]);
   let best: { at: At; off: number } = { at: [0, 0], off: Number.POSITIVE_INFINITY };
   for (const at of starts) {
     let off = 0;
     for (const [y, z] of outline) {
-      off = Math.max(off, distanceToLines(lines, [at[0] + y, at[1] - z]));
+      off = Math.max(off, distanceToLines(long, [at[0] + y, at[1] - z]));
       if (off >= best.off) break;
     }
     if (off < best.off) best = { at, off };
@@ -82,7 +96,7 @@ function placedOn(lines: readonly (readonly At[])[], outline: readonly At[]): { 
 
 function distanceToLines(lines: readonly (readonly At[])[], [x, y]: At): number {
   let least = Number.POSITIVE_INFINITY;
-  for (const run of lines.filter((one) => one.length > 10)) {
+  for (const run of lines) {
     for (let i = 0; i + 1 < run.length; i++) {
       const [x0, y0] = run[i] ?? [0, 0];
       const [x1, y1] = run[i + 1] ?? [0, 0];

@@ -47,6 +47,14 @@ function outside(document: Document): readonly string[] {
 
 const NAMES = fc.string({ unit: fc.constantFrom(..."abc xyz W.iä"), minLength: 1, maxLength: 200 });
 
+const LONG = "Measured at every station on both sides, written down at once and read back aloud. ".repeat(2);
+const WORDY = {
+  says: LONG,
+  because: [{ says: LONG, source: LONG }],
+  nextStep: LONG,
+  who: LONG,
+};
+
 test("nothing on any sheet leaves its frame, however long the names", () => {
   fc.assert(
     fc.property(
@@ -66,7 +74,15 @@ test("nothing on any sheet leaves its frame, however long the names", () => {
             () => "Do not ride in this saddle: a part that carries the rider has failed.",
           ),
         });
-        expect(outside(sheetOf(sheet({ facts: named }), measure))).toEqual([]);
+        const wordy = sheet({
+          facts: named,
+          horse: WORDY,
+          saddle: WORDY,
+          work: WORDY,
+          next: LONG,
+          missing: [LONG, LONG],
+        });
+        expect(outside(sheetOf(wordy, measure))).toEqual([]);
         expect(outside(templateOf(template(232, { facts: named }), measure))).toEqual([]);
         expect(outside(letterOf(letter({ facts: named }), measure))).toEqual([]);
       },
