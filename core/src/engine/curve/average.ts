@@ -1,13 +1,11 @@
-import { closest } from "./closest.ts";
 import { type Curve, resample } from "./curve.ts";
+import { layOver } from "./lay-over.ts";
 import { at, type Point } from "./point.ts";
-import { type Motion, move, rigidFit } from "./rigid.ts";
+import { type Motion, move } from "./rigid.ts";
 import { smoothCurve } from "./smooth-curve.ts";
 
 /** Places at which repeats are laid over each other. */
 const PLACES = 81;
-/** Rounds of nearest places; moved copies need one. */
-const ROUNDS = 12;
 
 export interface Average {
   readonly curve: Curve;
@@ -41,42 +39,6 @@ export function averageCurves(curves: readonly [Curve, ...Curve[]]): Average {
     spread: Math.sqrt(squares.reduce((sum, one) => sum + one, 0) / Math.max(1, freedom)),
     scales: laid.map(({ scale }) => scale),
   };
-}
-
-interface Laid {
-  /** The repeat's place for each place of the first; undefined where the repeat ends before it. */
-  readonly matched: readonly (Point | undefined)[];
-  /** From the first one's sheet back to the repeat's. */
-  readonly back: Motion;
-  readonly scale: number;
-}
-
-function layOver(base: readonly Point[], other: Curve): Laid {
-  const even = resample(other, PLACES);
-  let fit = rigidFit(even, base);
-  const { scale } = fit;
-  for (let round = 0; round < ROUNDS; round++) {
-    const back = undo(fit);
-    const pairs = base.flatMap((point) => {
-      const foot = closest(other, move(back, point));
-      return foot.atEnd && foot.distance > 1e-9 ? [] : [[foot.point, point] as const];
-    });
-    if (pairs.length < PLACES / 4) break;
-    fit = rigidFit(
-      pairs.map(([from]) => from),
-      pairs.map(([, to]) => to),
-    );
-  }
-  const back = undo(fit);
-  const matched = base.map((point) => {
-    const foot = closest(other, move(back, point));
-    return foot.atEnd && foot.distance > 1e-6 ? undefined : move(fit, foot.point);
-  });
-  return { matched, back, scale };
-}
-
-function undo({ cos, sin, shift: [a, b] }: Motion): Motion {
-  return { cos, sin: -sin, shift: [-cos * a - sin * b, sin * a - cos * b] };
 }
 
 /** Mean of the motions and of staying put (the first one's own). */

@@ -22,7 +22,12 @@ export function closest(curve: Curve, to: Point, samples = 120): Closest {
     const far = distance(pointAt(curve, s), to);
     if (far < least) [best, least] = [s, far];
   }
-  const s = refine(curve, to, best, curve.length / samples);
+  return closestNear(curve, to, best, curve.length / samples);
+}
+
+/** The nearest place within `reach` along the curve from a place that is known to be near it. */
+export function closestNear(curve: Curve, to: Point, from: number, reach: number): Closest {
+  const s = refine(curve, to, from, reach);
   const point = pointAt(curve, s);
   return { s, point, distance: distance(point, to), atEnd: s <= 0 || s >= curve.length };
 }
