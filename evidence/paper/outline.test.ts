@@ -81,7 +81,7 @@ function worst(lines: readonly (readonly At[])[], outline: readonly At[]): numbe
 /** The place of the crown that fits best among the ends of all long lines, and the largest distance there. */
 function placedOn(lines: readonly (readonly At[])[], outline: readonly At[]): { at: At; off: number } {
   const long = lines.filter((run) => run.length > 10);
-  const starts = long.flatMap((run) => [run[0] ?? [0, 0], run.at(-1) ?? [0, 0]]);
+  const starts = long.flatMap((run): At[] => [run[0] ?? [0, 0], run.at(-1) ?? [0, 0]]);
   let best: { at: At; off: number } = { at: [0, 0], off: Number.POSITIVE_INFINITY };
   for (const at of starts) {
     let off = 0;
