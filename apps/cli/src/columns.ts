@@ -1,5 +1,5 @@
 /** Widest line that is printed. */
-export const COLUMNS = 80;
+const COLUMNS = 80;
 
 function* linesOf(words: readonly string[], width: number): Generator<string> {
   let line = "";

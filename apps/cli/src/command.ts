@@ -4,7 +4,7 @@ import { EXIT, type ExitCode, Stop } from "./exit.ts";
 
 type ParseOptions = NonNullable<ParseArgsConfig["options"]>;
 
-export interface Option {
+interface Option {
   readonly type: "string" | "boolean";
   /** What stands for the value in the help: FILE, N. */
   readonly value?: string;

@@ -19,7 +19,7 @@ const lastPlace = (asked: readonly Question[], test: (question: Question) => boo
   asked.reduce((last, question, at) => (test(question) ? at : last), -1);
 
 /** The first question after the last one that a person has answered; names that the program gave do not count. */
-export function whereToGoOn(asked: readonly Question[], draft: CaseFile): number {
+function whereToGoOn(asked: readonly Question[], draft: CaseFile): number {
   const isAnswered = ({ path }: Question): boolean => {
     if (path === "visit.date" || /^horses\[\d+\]\.name$/.test(path)) return false;
     const stands = getAt(draft, stepsOf(path));
