@@ -60,6 +60,21 @@ describe("a trace", () => {
     ).toContain("both sides of the midline");
   });
 
+  it("too wide, too tall, or hardly over the midline is refused", () => {
+    const wide = (by: number) => (one: Breakable) =>
+      Object.assign(one, { points: one.points.map(([y, z]: number[]) => [(y ?? 0) * by, z]) });
+    const tall = (by: number) => (one: Breakable) =>
+      Object.assign(one, { points: one.points.map(([y, z]: number[]) => [y, (z ?? 0) * by]) });
+    expect(said(wide(4))).toEqual([]);
+    expect(said(wide(4.5))[0]).toContain("60 mm to 1100 mm across");
+    expect(said(tall(4))).toEqual([]);
+    expect(said(tall(5))[0]).toContain("at most 450 mm from lowest to highest");
+    const [enough, tooFew] = [35, 25].map((off) => (one: Breakable) => {
+      one.points = one.points.filter(([y]: number[]) => (y ?? 0) <= off);
+    });
+    expect([enough, tooFew].map((change) => said(change ?? wide(1)).length)).toEqual([0, 1]);
+  });
+
   it("with depths typed as heights is refused", () => {
     expect(
       said((one) => Object.assign(one, { points: one.points.map(([y, z]: number[]) => [y, -(z ?? 0)]) }))[0],
@@ -139,6 +154,14 @@ describe("a profile", () => {
         [400, -40],
       ])[0],
     ).toContain("from lowest to highest");
+    const long = (x: number) =>
+      profile([
+        [0, 0],
+        [200, -50],
+        [x, -40],
+      ]);
+    expect(long(1250)).toEqual([]);
+    expect(long(1350)[0]).toContain("at most 1300 mm long");
   });
 });
 

@@ -95,6 +95,7 @@ describe("show", () => {
     [205.44, "mm", 0.3, "205.4 mm"],
     [205, "cm", 1, "20.5 cm"],
     [209.55, "in", 1.6, "8 1/4 in"],
+    [99, "in", 0.8, "3 29/32 in"],
     [-0.2, "mm", 1, "0 mm"],
     [-6.35, "in", 2, "-1/4 in"],
   ] as const)("%s in %s with %s mm is %s", (mm, name, uncertainty, expected) => {

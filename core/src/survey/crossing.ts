@@ -5,8 +5,9 @@ interface Span {
   readonly at: number;
   readonly from: Point;
   readonly to: Point;
-  readonly least: number;
-  readonly most: number;
+  /** Its box: least and most across, least and most up. */
+  readonly least: Point;
+  readonly most: Point;
 }
 
 const turn = (a: Point, b: Point, c: Point): number =>
@@ -33,16 +34,21 @@ function meet(p: Span, q: Span): boolean {
 }
 
 /**
- * The first two stretches of a polyline that cross or touch, by the index of each stretch's first point; undefined when
- * none do. Neighbours share an end and are asked only whether the line folds back on itself.
+ * Two stretches of a polyline that cross or touch, by the index of each stretch's first point; undefined when none do.
+ * Neighbours share an end and are asked only whether the line folds back on itself. Swept along the axis on which
+ * stretches overlap less, so that a thousand strokes to and fro cost no more than a plain line.
  */
 export function crossing(points: readonly Point[]): readonly [number, number] | undefined {
-  const spans = spansOf(points).sort((p, q) => p.least - q.least);
+  const spans = spansOf(points);
+  const axis = overlap(spans, 0) <= overlap(spans, 1) ? 0 : 1;
+  const other = axis === 0 ? 1 : 0;
+  spans.sort((p, q) => p.least[axis] - q.least[axis]);
   for (let i = 0; i < spans.length; i += 1) {
     const p = spans[i];
     for (let j = i + 1; p && j < spans.length; j += 1) {
       const q = spans[j];
-      if (!q || q.least > p.most) break;
+      if (!q || q.least[axis] > p.most[axis]) break;
+      if (q.least[other] > p.most[other] || q.most[other] < p.least[other]) continue;
       const [first, second] = p.at < q.at ? [p, q] : [q, p];
       if (second.at - first.at === 1 ? foldsBack(first, second) : meet(first, second))
         return [first.at, second.at];
@@ -51,13 +57,25 @@ export function crossing(points: readonly Point[]): readonly [number, number] | 
   return undefined;
 }
 
+/** How often the stretches cover the line's own extent along an axis. */
+function overlap(spans: readonly Span[], axis: 0 | 1): number {
+  const extent =
+    Math.max(...spans.map(({ most }) => most[axis])) - Math.min(...spans.map(({ least }) => least[axis]));
+  return (
+    spans.reduce((sum, { least, most }) => sum + most[axis] - least[axis], 0) /
+    Math.max(extent, Number.MIN_VALUE)
+  );
+}
+
 const foldsBack = (p: Span, q: Span): boolean =>
   turn(p.from, p.to, q.to) === 0 &&
   (p.to[0] - p.from[0]) * (q.to[0] - q.from[0]) + (p.to[1] - p.from[1]) * (q.to[1] - q.from[1]) < 0;
 
 function spansOf(points: readonly Point[]): Span[] {
-  return points.slice(1).flatMap((to, at) => {
-    const from = points[at];
-    return from ? [{ at, from, to, least: Math.min(from[0], to[0]), most: Math.max(from[0], to[0]) }] : [];
+  return points.slice(1).map((to, at) => {
+    const from = points[at] ?? to;
+    const least: Point = [Math.min(from[0], to[0]), Math.min(from[1], to[1])];
+    const most: Point = [Math.max(from[0], to[0]), Math.max(from[1], to[1])];
+    return { at, from, to, least, most };
   });
 }
