@@ -1,5 +1,7 @@
-import { isRead } from "../survey/reading.ts";
+import { isLacking } from "../shape/back.ts";
+import { buildPlate } from "../shape/plate.ts";
 import type { Plate, Survey } from "../survey/case.ts";
+import { isRead } from "../survey/reading.ts";
 import { headKind } from "./build.ts";
 import { capsPassed, needsBare, PRESS_CAPS } from "./caps.ts";
 import { pressHistory } from "./history.ts";
@@ -33,7 +35,8 @@ export function settingsOf(survey: Survey, spreadMm: number): readonly Setting[]
 
 function changesMm(stepMm: number): readonly number[] {
   const changes: number[] = [];
-  for (let mm = -PRESS_CAPS.total.limit; mm <= PRESS_CAPS.total.limit; mm += stepMm) if (mm !== 0) changes.push(mm);
+  for (let mm = -PRESS_CAPS.total.limit; mm <= PRESS_CAPS.total.limit; mm += stepMm)
+    if (mm !== 0) changes.push(mm);
   return changes;
 }
 
@@ -66,7 +69,10 @@ function pressSettings(survey: Survey, spreadMm: number): readonly Setting[] {
 }
 
 function plateSetting(survey: Survey, plate: Plate, index: number, spreadMm: number): readonly Setting[] {
-  if (!isRead(plate.spreadTips)) return [];
+  // Inside the tips as fitted, whichever face it was read on; a plate that cannot be turned into that is no setting.
+  const built = buildPlate(plate, index, survey.saddle);
+  if (isLacking(built)) return [];
+  const fitted = built.at({});
   const match = sameMounting(survey.saddle.mounting, plate.mounting);
   const angles = [survey.saddle.head.halfAngleNear, survey.saddle.head.halfAngleOff].filter(isRead);
   const halfAngle = angles.reduce((sum, angle) => sum + angle.value, 0) / angles.length;
@@ -74,12 +80,15 @@ function plateSetting(survey: Survey, plate: Plate, index: number, spreadMm: num
     ...(match === "same" ? [] : [match === "differs" ? "mounting-differs" : "mounting-not-read"]),
     ...(plate.sound === "sound" ? [] : ["plate-not-seen-sound"]),
   ];
-  const changeMm = plate.spreadTips.value - spreadMm;
+  const changeMm = fitted.spreadMm - spreadMm;
   return [
     setting("exchange", changeMm, spreadMm, {
       id: `plate ${index + 1}`,
       plate: index,
-      halfTurnRad: isRead(plate.halfAngle) && angles.length === 2 ? plate.halfAngle.value - halfAngle : undefined,
+      halfTurnRad:
+        fitted.halfAngleRad !== undefined && angles.length === 2
+          ? fitted.halfAngleRad - halfAngle
+          : undefined,
       shutBy,
     }),
   ];
