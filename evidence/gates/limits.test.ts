@@ -143,10 +143,10 @@ describe("by what a wrong answer would cost", () => {
   });
   it("withdraw: the worst that the whole of U reaches", () => {
     const hollow = limitRule("hollow"); // inside to 5, outside over 10
-    expect(judgeLimit(hollow, 3, 2)).toBe("inside");
-    expect(judgeLimit(hollow, 3, 2 * 1.05)).toBe("between");
-    expect(judgeLimit(hollow, 8, 2)).toBe("between");
-    expect(judgeLimit(hollow, 8, 2.1)).toBe("outside");
+    expect(judgeLimit(hollow, 3, 2, "withdraw")).toBe("inside");
+    expect(judgeLimit(hollow, 3, 2 * 1.05, "withdraw")).toBe("between");
+    expect(judgeLimit(hollow, 8, 2, "withdraw")).toBe("between");
+    expect(judgeLimit(hollow, 8, 2.1, "withdraw")).toBe("outside");
   });
   it("a narrow limit within a wide doubt reaches all three bands", () => {
     expect(judgeLimit(limitRule("spread-wanted"), 0, 30, "leave")).toBe("cannot-tell");

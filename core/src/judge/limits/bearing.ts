@@ -45,7 +45,7 @@ export const BEARING: readonly Limit[] = [
     ...atMost(8, 12),
     cost: "exchange",
     ...PRACTICE,
-    readings: ["horses[].traces", "saddle.bearing.front.*"],
+    readings: ["horses[].traces", "saddle.bearing.front"],
     says: "Fill up to 8 mm a side cures; 8 to 12 mm is for eight weeks, dated; over 12 mm is no cure.",
   },
 ];

@@ -26,7 +26,13 @@ export const FORM: readonly Limit[] = [
     ...within(4, 8),
     cost: "leave",
     ...PRACTICE,
-    readings: ["saddle.bearing.mid.*.faceAngle", "saddle.bearing.rear.*.faceAngle", "horses[].traces"],
+    readings: [
+      "saddle.bearing.mid.near.faceAngle",
+      "saddle.bearing.mid.off.faceAngle",
+      "saddle.bearing.rear.near.faceAngle",
+      "saddle.bearing.rear.off.faceAngle",
+      "horses[].traces",
+    ],
     says: "Along the rails the faces agree within 4 degrees; over 8 is outside.",
   },
   {
@@ -57,7 +63,7 @@ export const FORM: readonly Limit[] = [
     state: "standing",
     unit: "mm",
     ...atMost(5, 10),
-    cost: "withdraw",
+    cost: "leave",
     ...PRACTICE,
     readings: ["horses[].standing.hollowNear", "horses[].standing.hollowOff"],
     says: "A hollow up to 5 mm behind the shoulder is usual; over 10 mm the back is wasted and no head is narrowed to it.",

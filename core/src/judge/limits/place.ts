@@ -13,7 +13,14 @@ export const PLACE: readonly Limit[] = [
     ...atLeast(25, TOUCH_MM),
     cost: "leave",
     ...PRACTICE,
-    readings: ["saddle.bearing.*.channel", "horses[].standing.ridge*"],
+    readings: [
+      "saddle.bearing.front.channel",
+      "saddle.bearing.mid.channel",
+      "saddle.bearing.rear.channel",
+      "horses[].standing.ridgeFront",
+      "horses[].standing.ridgeMid",
+      "horses[].standing.ridgeRear",
+    ],
     says: "The channel is at least 25 mm wider than spine and ridge; any touch is outside.",
   },
   {
@@ -26,7 +33,7 @@ export const PLACE: readonly Limit[] = [
     provenance: "common practice, no source",
     sourceRef:
       "common practice, no source; published for comparison: The Veterinary Care of the Horse, p. 553 (about 80 mm for its whole length)",
-    readings: ["saddle.bearing.*.channel"],
+    readings: ["saddle.bearing.front.channel", "saddle.bearing.mid.channel", "saddle.bearing.rear.channel"],
     says: "The channel is at least 60 mm wide for its whole length; under 55 mm is outside.",
   },
   {

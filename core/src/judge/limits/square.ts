@@ -76,7 +76,7 @@ export const SQUARE: readonly Limit[] = [
     ...within(3, 6),
     cost: "exchange",
     ...PRACTICE,
-    readings: ["saddle.bearing.*.near.middle", "saddle.bearing.*.off.middle"],
+    readings: ["saddle.bearing.front", "saddle.bearing.mid", "saddle.bearing.rear"],
     says: "The panel is as thick on both sides within 3 mm; over 6 mm it sits the saddle crooked.",
   },
 ];

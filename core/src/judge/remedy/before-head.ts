@@ -6,6 +6,7 @@ import { type Fault, isWhole } from "./faults.ts";
 import type { Assume } from "./judged.ts";
 import type { Known } from "./known.ts";
 import { hasRoomToMove } from "./place.ts";
+import { isWasted } from "./wasted.ts";
 
 const WRONG_PANEL: readonly string[] = ["flat", "lumpy", "wrong-shape"];
 const PLACE_RULES: readonly string[] = ["point-behind-blade", "panel-rear-edge"];
@@ -64,5 +65,6 @@ export function panel(known: Known, faults: readonly Fault[], assume: Assume): C
   const left = faults.filter((fault) => fault.cure !== "panel");
   if (left.length === faults.length || !isWhole(ofHead) || !isWhole(left) || !fillCures(known, assume))
     return undefined;
-  return { wish: "panel", rules: ["fit-panel"], also: cures(left) };
+  const rules = isWasted(known, "inside") ? ["fit-wasted", "fit-panel"] : ["fit-panel"];
+  return { wish: "panel", rules, also: cures(left) };
 }

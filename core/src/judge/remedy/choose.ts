@@ -1,9 +1,10 @@
+import { limitRule } from "../limits/all.ts";
 import { nothing, panel, panelFirst, riderFirst, setUp, wrongPlace } from "./before-head.ts";
 import type { Choice } from "./choice.ts";
 import { lacksForPress } from "./evidence.ts";
 import { type Fault, faultsOf, unknowns } from "./faults.ts";
 import { headChoice } from "./head.ts";
-import type { Assume } from "./judged.ts";
+import type { Assume, Judged } from "./judged.ts";
 import type { Known } from "./known.ts";
 import { hollowsNotRead, isTooWide, isWasted, wasted } from "./wasted.ts";
 
@@ -47,6 +48,11 @@ function chooseAssuming(known: Known, assume: Assume): Choice {
   return panelFirst(known) && rest.wish !== "set-up" ? then("panel", "fit-panel-first") : rest;
 }
 
+/** What to read for a limit that cannot be told: what is missing, or, read too widely, its readings again. */
+function toRead({ rule, missing }: Judged, path: string): readonly string[] {
+  return missing.length > 0 ? missing : limitRule(rule).readings.map((one) => one.replace("horses[]", path));
+}
+
 /** What waits behind a remedy that comes first. */
 function alsoOf(choice: Choice): Choice["also"] {
   const { wish, also } = choice;
@@ -69,7 +75,7 @@ export function choose(known: Known): Choice {
   const outside = chooseAssuming(known, "outside");
   if (between.wish === choice.wish && outside.wish === choice.wish) return outside;
   const after = known.tried.find((tried) => tried.candidate.setting.id === choice.setting?.setting.id);
-  const missing = [...open, ...unknowns(after?.limits ?? [])].flatMap((limit) => limit.missing);
+  const missing = [...open, ...unknowns(after?.limits ?? [])].flatMap((limit) => toRead(limit, known.path));
   const named = [...new Set([...known.lacking, ...missing, ...(missing.length === 0 ? hollows : [])])];
   return {
     ...choice,

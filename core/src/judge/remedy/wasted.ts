@@ -1,17 +1,18 @@
 import { isRead } from "../../survey/reading.ts";
 import { limitRule } from "../limits/all.ts";
+import { judgeLimit } from "../limits/judge-limit.ts";
 import type { Choice } from "./choice.ts";
 import type { Fault } from "./faults.ts";
 import type { Assume } from "./judged.ts";
 import type { Known } from "./known.ts";
 
-/** A hollow over the limit on either side, on doubt; one that was not read is taken as assumed. */
+/** A hollow over the limit on either side, on doubt: U counts against narrowing. One that was not read is taken as assumed. */
 export function isWasted({ today }: Known, assume: Assume): boolean {
-  return today.some(
-    (limit) =>
-      limit.rule === "hollow" &&
-      (limit.outcome === "outside" || (limit.outcome === "cannot-tell" && assume === "outside")),
-  );
+  return today.some(({ rule, value, u }) => {
+    if (rule !== "hollow") return false;
+    const outcome = judgeLimit(limitRule("hollow"), value, u, "withdraw");
+    return outcome === "outside" || (outcome === "cannot-tell" && assume === "outside");
+  });
 }
 
 /** The head is too wide for this back: at the points every fault is slack. */

@@ -13,9 +13,11 @@ const ANGLES: readonly string[] = ["face-front", "face-rail"];
 const isTwoAngles = ({ rule, at }: MeasuredLimit): boolean =>
   ANGLES.includes(rule) && !at.endsWith("template");
 
+/** By what a wrong answer would cost. The feelers' evenness guards nothing twice: spread and face of the template come of them. */
 function costFor(rule: LimitRule, limit: MeasuredLimit, way: "today" | "exchange" | "press"): Cost {
   if (way === "today" || rule.cost === "withdraw") return rule.cost;
-  if (way === "exchange" || isTwoAngles(limit) || rule.cost === "exchange") return "exchange";
+  if (way === "exchange" || isTwoAngles(limit) || rule.id === "feeler" || rule.cost === "exchange")
+    return "exchange";
   return curable(rule.id)?.ofHead === true ? "press" : rule.cost;
 }
 
