@@ -20,7 +20,7 @@ export const shortFiles: HouseRule = ({ path, text }) => {
 
 /** Words of the trade; "side", "station", "points" and "layer" are words of mathematics too. */
 const tradeWords =
-  /\b(saddles?|saddlers?|horses?|trees?|heads?|gullets?|pommels?|cantles?|panels?|girths?|withers?|riders?|stirrups?|flock|tack|rump|shoulder|wool|leather)\b/gi;
+  /(?<!arrow )\b(saddles?|saddlers?|horses?|trees?|heads?|gullets?|pommels?|cantles?|panels?|girths?|withers?|riders?|stirrups?|flock|tack|rump|shoulder|wool|leather)\b/gi;
 
 export const engineKnowsNoTrade: HouseRule = (file) => {
   if (!/^core\/src\/engine\/.*\.ts$/.test(file.path)) return [];
