@@ -33,7 +33,7 @@ export function letterOf(data: LetterData, measure: Measure): Document {
   const head = letterHead(data, measure);
   const parts = [
     stopSign(data.facts.stop, FRAME.right - LEFT, measure, "letter"),
-    opening(data, measure),
+    lowered(opening(data, measure)),
     ...sections(data).flatMap(({ heading, says }) => section(heading, says, data, measure)),
     ...section("", [`With kind regards, ${data.facts.hand}`], data, measure),
   ];
@@ -115,10 +115,16 @@ function section(
     const text = paragraph(heading || "regards", said, LETTER, TEXT_WIDE, measure);
     if (i > 0) return abreast([{ x: TEXT_LEFT, block: text }]);
     const name = paragraph(`${heading}, heading`, heading, LETTER_BOLD, TEXT_LEFT - 5, measure);
-    const first = abreast([
-      { x: 0, block: name },
-      { x: TEXT_LEFT, block: text },
-    ]);
-    return { items: moved(first.items, [0, HEADING_GAP]), height: first.height + HEADING_GAP };
+    return lowered(
+      abreast([
+        { x: 0, block: name },
+        { x: TEXT_LEFT, block: text },
+      ]),
+    );
   });
+}
+
+/** A block with the gap above it that sets a new heading off. */
+function lowered(block: Block): Block {
+  return { items: moved(block.items, [0, HEADING_GAP]), height: block.height + HEADING_GAP };
 }
