@@ -53,7 +53,8 @@ export async function servePage(): Promise<ServedPage> {
 }
 
 async function openOn(browser: Browser, address: string, viewport: { width: number; height: number }) {
-  const page = await browser.newPage({ viewport, acceptDownloads: true });
+  const context = await browser.newContext({ viewport, acceptDownloads: true });
+  const page = await context.newPage();
   const asked: string[] = [];
   const faults: string[] = [];
   page.on("request", (request) => asked.push(request.url()));

@@ -13,13 +13,15 @@ interface Props {
 /** Moves the head: by the slider, by a key, or typed. */
 export function HeadSlider({ todayMm, changeMm, onChange }: Props) {
   const move = (mm: number) => onChange(held(mm));
+  // The slider steps by whole millimetres; a typed half stays where it was put.
+  const digits = Number.isInteger(changeMm) ? 0 : 1;
   return (
     <div className="head-slider">
       <p className="head-figures">
         <span className="over">Spread inside the tips</span>
         <span className="figure large">
-          {Math.round(todayMm)} <Arrow />
-          <span className="only-heard">to</span> {Math.round(todayMm + changeMm)} <span className="unit">mm</span>
+          {todayMm.toFixed(0)} <Arrow />
+          <span className="only-heard">to</span> {(todayMm + changeMm).toFixed(digits)} <span className="unit">mm</span>
         </span>
       </p>
       <div className="rule-and-thumb">
@@ -27,10 +29,10 @@ export function HeadSlider({ todayMm, changeMm, onChange }: Props) {
           type="range"
           min={-CHANGE_MAX_MM}
           max={CHANGE_MAX_MM}
-          step={1}
+          step={digits === 0 ? 1 : "any"}
           value={changeMm}
           aria-label="Change of the spread inside the tips, in millimetres"
-          aria-valuetext={`${signed(changeMm)} mm: ${Math.round(todayMm + changeMm)} mm inside the tips`}
+          aria-valuetext={`${signed(changeMm, digits)} mm: ${(todayMm + changeMm).toFixed(digits)} mm inside the tips`}
           onChange={(event) => move(Number(event.target.value))}
         />
         <SteelRule mostMm={CHANGE_MAX_MM} />
