@@ -41,7 +41,10 @@ export interface Candidate {
   readonly others: readonly { readonly horseIndex: number; readonly after: readonly MeasuredLimit[] }[];
 }
 
-/** Everything `judgeCase` needs beyond the survey. */
+/**
+ * Everything `judgeCase` needs. On a horse flag (`horseShutsFit` in `horse-flag.ts`: ask it first) no setting, pressure or
+ * fit is computed or shown, and the lists stay empty.
+ */
 export interface CaseToJudge {
   readonly survey: Survey;
   /** The horse that is answered for. */
@@ -56,9 +59,3 @@ export interface CaseToJudge {
   /** Readings that the fit needs and that are missing, as paths in the case. Empty when the fit could be calculated. */
   readonly lacking: readonly string[];
 }
-
-/**
- * Call this first: on a horse flag no setting, pressure or fit is computed or shown, and the lists of
- * `CaseToJudge` then stay empty. It is `horseShutsFit` in `horse-flag.ts`.
- */
-export type HorseShutsFit = (survey: Survey, horseIndex: number) => boolean;

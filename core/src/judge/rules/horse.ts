@@ -52,9 +52,10 @@ export const HORSE_RULES = [
   ),
   practice(
     "horse-not-trotted",
-    "A horse is not judged until it has been seen trotted up in hand.",
+    "A horse is not judged until it has been seen trotted up in hand and stumbling has been asked about.",
     "horses[].moving.uneven",
     "horses[].moving.toeDragOrStumble",
+    "horses[].history.nerveSigns",
   ),
   practice(
     "horse-not-asked",

@@ -29,6 +29,7 @@ export const WAY_RULES = [
   practice(
     "way-build-not-known",
     "No head is moved before it is known how it is built.",
+    "saddle.build.form",
     "saddle.build.arch",
     "saddle.build.metal",
     "saddle.build.exchange",
