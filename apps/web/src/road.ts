@@ -8,7 +8,8 @@ import type { Survey } from "@treewright/core/survey/case.ts";
 import type { CaseRead } from "@treewright/core/survey/read-case.ts";
 
 export type { Answer, Survey };
-export type { Placed } from "./bench/placed.ts";
+export type { Placed } from "@treewright/core/answer/placed.ts";
+export { documentOf, PAPER_KINDS, type PaperKind } from "@treewright/core/papers.ts";
 export { type MovedHeads, movedHeads, type SweepPoint } from "./bench/moved-heads.ts";
 export type { Fit, PressureField, Rest, SectionFit, ThirdFit } from "@treewright/core/fit/fit.ts";
 export { horseWords, mayRideSays, saddleWords, type Words, workWords } from "@treewright/core/judge/answer-words.ts";
@@ -28,7 +29,6 @@ export { FIELDS, type FieldRecord, fieldAt } from "@treewright/core/survey/schem
 export type { Outcome } from "@treewright/core/terms/answers.ts";
 export { ABSENT } from "@treewright/core/terms/knowing.ts";
 export { SIDES, type Side, STATIONS, type Station } from "@treewright/core/terms/places.ts";
-export { documentOf, PAPER_KINDS, type PaperKind } from "./road-dev.ts";
 
 /** A case that core has taken. */
 export type Accepted = Extract<CaseRead, { ok: true }>;

@@ -1,5 +1,6 @@
 import { type AfterDoubts, computedToday, limitsAfter } from "@treewright/core/answer/candidates.ts";
 import { doubtOf, movedDoubt, TRIAL_MM } from "@treewright/core/answer/draws.ts";
+import { type Placed, placedAlong } from "@treewright/core/answer/placed.ts";
 import { type Ready, readyFor } from "@treewright/core/answer/ready.ts";
 import { type Whole, wholeAt } from "@treewright/core/answer/whole.ts";
 import type { Fit } from "@treewright/core/fit/fit.ts";
@@ -10,8 +11,7 @@ import type { Judged } from "@treewright/core/judge/remedy/judged.ts";
 import { afterChange, judgeAll } from "@treewright/core/judge/remedy/whole.ts";
 import type { Setting } from "@treewright/core/reach/setting.ts";
 import type { Survey } from "@treewright/core/survey/case.ts";
-import type { ByStation, Station } from "@treewright/core/terms/places.ts";
-import { type Placed, placedAt } from "./placed.ts";
+import type { ByStation } from "@treewright/core/terms/places.ts";
 
 /** A head moved by so much, as the page shows it: plain data, fit to be sent from a worker. */
 export interface SweepPoint {
@@ -48,13 +48,12 @@ function pointAt(survey: Survey, ready: Ready, today: readonly MeasuredLimit[], 
   if (whole === undefined) return undefined;
   const after = limitsAfter(survey, ready, whole, doubtsAt(ready, changeMm));
   const all = afterChange(today, { setting: asSetting(changeMm, whole), after, others: [] });
-  const placed = (station: Station) => placedAt(forms, whole, station);
   return {
     changeMm,
     spreadMm: whole.head.spreadMm,
     fit: { changeMm, sections: whole.sections.cold.length > 0 ? whole.sections.cold : whole.sections.warm, rest: whole.rest },
     limits: judgeAll(all, "exchange", undefined),
-    placed: { front: placed("front"), mid: placed("mid"), rear: placed("rear") },
+    placed: placedAlong(forms, whole),
     stationsMm: whole.tree?.stationsMm,
   };
 }

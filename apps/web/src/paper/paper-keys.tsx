@@ -17,7 +17,8 @@ export function PaperKeys({ desk }: { desk: Desk }) {
     // The press is a part of its own, fetched when the first paper is wanted.
     press.current ??= wrap<Press>(new Worker(new URL("./press.ts", import.meta.url), { type: "module" }));
     try {
-      const bytes = await press.current.print(kind, desk.text, desk.answer, desk.horse);
+      const bytes = await press.current.print(kind, desk.text, desk.answer);
+      if (bytes === undefined) return setTold(`${PAPER_WORDS[kind].name}: not for this case. ${PAPER_WORDS[kind].needs}`);
       const name = `${desk.fileName.replace(/\.json$/, "")}-${kind}.pdf`;
       handOut(name, bytes, "application/pdf");
       if (look) URL.revokeObjectURL(look.address);

@@ -7,12 +7,14 @@ import { fontsFromPage } from "./fonts.ts";
 const fonts = fontsFromPage();
 
 const press = {
-  /** One sheet, letter or template as the bytes of a PDF. */
-  async print(kind: PaperKind, text: string, answer: Answer, horse: number): Promise<Uint8Array<ArrayBuffer>> {
+  /** One sheet, letter or template as the bytes of a PDF; undefined where the case gives no such paper. */
+  async print(kind: PaperKind, text: string, answer: Answer): Promise<Uint8Array<ArrayBuffer> | undefined> {
     const read = readCase(text);
     if (!read.ok) throw new Error("this case was not accepted");
     const files = await fonts;
-    const bytes = new Uint8Array(await paintPdf(documentOf(kind, read.survey, answer, horse, measureWith(files)), files));
+    const document = documentOf(kind, read.survey, answer, measureWith(files));
+    if (document === undefined) return undefined;
+    const bytes = new Uint8Array(await paintPdf(document, files));
     return transfer(bytes, [bytes.buffer]);
   },
 };
