@@ -4,10 +4,13 @@ import { measureLimits } from "../judge/measure.ts";
 import type { Setting } from "../reach/setting.ts";
 import type { HeadMove } from "../reach/turn.ts";
 import type { Survey, SurveyedHorse } from "../survey/case.ts";
+import { type BySide, SIDES } from "../terms/places.ts";
 import { type DrawTable, doubtOf, movedDoubt, TRIAL_MM } from "./draws.ts";
+import { fillNeededMm } from "../fit/sections.ts";
 import { feelersAfter, templateFaces, templateOffered } from "./feelers.ts";
 import { asLimit, type Figure, figuresOf, horseSides } from "./figures.ts";
 import { carried, type Moved, movedBy } from "./follows.ts";
+import type { Forms } from "./forms.ts";
 import type { Ready } from "./ready.ts";
 import { type Whole, wholeAt } from "./whole.ts";
 
@@ -70,6 +73,12 @@ export function drawnDoubts(table: DrawTable): AfterDoubts {
   return { figure: (figure) => doubtOf(table, `after ${figure.key}`), moved: movedDoubt(table, 1) };
 }
 
+/** Panel fill at its thickest that each side needs under a whole, mm; undefined where it cannot be told. */
+export function fillOf({ back }: Forms, { tree, sections }: Whole): BySide<number | undefined> {
+  if (tree === undefined || back === undefined) return { near: undefined, off: undefined };
+  return fillNeededMm(sections.cold, back, tree);
+}
+
 /** All limits of one horse after a setting: the computed ones, and the readings carried over. */
 export function limitsAfter(survey: Survey, ready: Ready, after: Whole | undefined, doubts: AfterDoubts): readonly MeasuredLimit[] {
   const { today, horseIndex } = ready;
@@ -80,7 +89,17 @@ export function limitsAfter(survey: Survey, ready: Ready, after: Whole | undefin
     ...figuresLeft(horse, after).map((figure) => asLimit(figure, doubts.figure(figure))),
     ...carried(readings, movedBy(today, after), doubts.moved),
     ...feelersAfter(horse, today.head, after.head),
+    ...fillAfter(ready.forms, after),
   ];
+}
+
+/** The fill that each side would still need, mm. */
+function fillAfter(forms: Forms, after: Whole): readonly MeasuredLimit[] {
+  const fill = fillOf(forms, after);
+  return SIDES.flatMap((side) => {
+    const value = fill[side];
+    return value === undefined ? [] : [{ rule: "fill", at: side, value, u: undefined, missing: [], side }];
+  });
 }
 
 /** Every setting with the whole it makes for this horse, and for the others that wear the saddle. */

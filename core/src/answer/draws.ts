@@ -42,6 +42,7 @@ function oneDraw(forms: Forms, move: HeadMove | undefined, deviations: Readonly<
   const row: Record<string, number> = {};
   if (today === undefined) return row;
   note(row, "today", today);
+  noteWanted(row, today);
   for (const figure of horseSides(forms, deviations)) row[figure.key] = figure.value;
   const after = move && at(move, starts.after);
   if (after === undefined) return row;
@@ -53,6 +54,15 @@ function oneDraw(forms: Forms, move: HeadMove | undefined, deviations: Readonly<
 function note(row: Record<string, number>, when: "today" | "after", whole: Whole): void {
   for (const figure of figuresOf(whole)) row[`${when} ${figure.key}`] = figure.value;
   if (whole.rest) row[`${when} rests`] = whole.rest.ok ? 1 : 0;
+}
+
+function noteWanted(row: Record<string, number>, { wanted }: Whole): void {
+  for (const temper of ["cold", "warm"] as const) {
+    const head = wanted[temper];
+    if (head === undefined) continue;
+    row[`wanted spread, ${temper}`] = head.spreadMm;
+    row[`wanted half-angle, ${temper}`] = head.halfAngleRad;
+  }
 }
 
 function flat(moved: Moved): Record<string, number> {

@@ -1,8 +1,11 @@
 import type { Fit } from "../fit/fit.ts";
 import type { JudgedCase } from "../judge/judge-case.ts";
 import type { Answers } from "../judge/judgement.ts";
+import { type Placed, placedAlong } from "./placed.ts";
 import type { Setting } from "../reach/setting.ts";
+import type { Head } from "../shape/model.ts";
 import type { WantedHead } from "../shape/wanted-head.ts";
+import type { ByStation } from "../terms/places.ts";
 import { DRAWS, type DrawTable, doubtOf, restingPart } from "./draws.ts";
 import { type Moved, movedBy } from "./follows.ts";
 import { ENGINE, hashOf } from "./identity.ts";
@@ -25,11 +28,14 @@ export interface Follows {
   readonly doubt: Moved;
 }
 
-/** The wanted head of this horse, for its larger side, with the doubt of its spread against the head's. */
+/** The wanted head of this horse, for its larger side, with the doubt of its spread and half-angle. */
 export interface Wanted {
   readonly head: WantedHead;
   readonly temper: "cold" | "warm";
   readonly spreadUMm: number | undefined;
+  readonly halfAngleURad: number | undefined;
+  /** The head as it stands today. */
+  readonly today: Head;
 }
 
 /** Everything that is answered for one horse under one saddle. `horse` and `saddle` are their names. */
@@ -46,6 +52,8 @@ export interface Answer {
   readonly today: Fit | undefined;
   readonly chosen: Fit | undefined;
   readonly follows: Follows | undefined;
+  /** Sections ready to be drawn, as they rest, as found and at the chosen setting. */
+  readonly placed: { readonly today: ByStation<Placed | undefined>; readonly chosen: ByStation<Placed | undefined> | undefined } | undefined;
   readonly wanted: Wanted | undefined;
   readonly settings: readonly Setting[];
   readonly lacking: readonly string[];
@@ -73,6 +81,7 @@ export function assembled({ road, seed, judged, settled, table }: Parts): Answer
     today: settled && fitOf(settled.today, 0),
     chosen: settled?.after && fitOf(settled.after, settled.setting?.changeMm ?? 0),
     follows: followsOf(settled, table),
+    placed: settled && placedOf(settled),
     wanted: settled && wantedOf(settled.today, table),
     settings: road.settings,
     lacking: road.lacking,
@@ -89,11 +98,17 @@ function followsOf(settled: Settled | undefined, table: DrawTable): Follows | un
   return { moved: movedBy(settled.today, settled.after), doubt: doubtsOf(settled, table).moved };
 }
 
+function placedOf({ ready, today, after }: Settled): Answer["placed"] {
+  return { today: placedAlong(ready.forms, today), chosen: after && placedAlong(ready.forms, after) };
+}
+
 /** The head for the warm, wide back where it was traced: the head is set so that it still serves there. */
-function wantedOf({ wanted }: Whole, table: DrawTable): Wanted | undefined {
+function wantedOf({ wanted, head: today }: Whole, table: DrawTable): Wanted | undefined {
   const temper = wanted.warm === undefined ? "cold" : "warm";
   const head = wanted[temper];
-  return head && { head, temper, spreadUMm: doubtOf(table, `today spread-wanted computed, ${temper}`) };
+  if (head === undefined) return undefined;
+  const doubt = (what: string) => doubtOf(table, `wanted ${what}, ${temper}`);
+  return { head, temper, spreadUMm: doubt("spread"), halfAngleURad: doubt("half-angle"), today };
 }
 
 function drawnSoFar(settled: Settled | undefined, table: DrawTable): DrawnSoFar {

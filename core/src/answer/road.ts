@@ -1,12 +1,11 @@
 import { MESHES } from "../fit/panel-cells.ts";
-import { fillNeededMm } from "../fit/sections.ts";
 import { horseShutsFit } from "../judge/horse-flag.ts";
 import type { CaseToJudge } from "../judge/input.ts";
 import type { Setting } from "../reach/setting.ts";
 import { settingsOf } from "../reach/settings.ts";
 import type { Survey } from "../survey/case.ts";
 import type { BySide, Side } from "../terms/places.ts";
-import { COARSE, candidatesOf, computedToday, type Tried, tryAll } from "./candidates.ts";
+import { COARSE, candidatesOf, computedToday, fillOf, type Tried, tryAll } from "./candidates.ts";
 import type { DrawTable } from "./draws.ts";
 import { type Ready, readyFor } from "./ready.ts";
 
@@ -69,7 +68,7 @@ export function toJudge({ survey, horseIndex, settings, own, others, lacking }: 
     computedToday: computedToday(horse, own.ready, table ?? own.ready.first),
     candidates: candidatesOf(survey, settings, own, others),
     largerSide: largerSide(own.ready),
-    fillMm: fillMm(own.ready),
+    fillMm: own.ready.today === undefined ? NOT_TOLD : fillOf(own.ready.forms, own.ready.today),
   };
 }
 
@@ -77,9 +76,4 @@ function largerSide({ today }: Ready): Side | undefined {
   const wanted = today?.wanted.cold ?? today?.wanted.warm;
   if (wanted === undefined) return undefined;
   return Math.abs(wanted.sides.near.halfSpreadMm - wanted.sides.off.halfSpreadMm) < EVEN_MM ? undefined : wanted.larger;
-}
-
-function fillMm({ forms, today }: Ready): BySide<number | undefined> {
-  if (today?.tree === undefined || forms.back === undefined) return NOT_TOLD;
-  return fillNeededMm(today.sections.cold, forms.back, today.tree);
 }

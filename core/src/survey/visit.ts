@@ -16,6 +16,8 @@ export const visitSchema = z
   .strictObject({
     date: z.iso.date().meta({ description: "day of the visit, yyyy-mm-dd" }),
     place: words("name of the yard", 120),
+    owner: words("legal owner of the saddle, to whom the letter goes", 120),
+    asked: words("what the owner asked, in a sentence", 300),
     groundSlope: measured({
       kind: "angle",
       lo: -10,

@@ -1,0 +1,44 @@
+import type { Follows } from "../answer/result.ts";
+import type { JudgedLimit } from "../judge/judgement.ts";
+import { limitRule } from "../judge/limits/all.ts";
+import type { Following } from "../report/sheet-data.ts";
+
+/** Limits that a change of the head carries with it, in the order in which they are told. */
+const CARRIED = ["clearance-girthed", "clearance-rider-up", "clearance-half-seat", "clearance-side", "seat-slope", "channel-width"];
+
+/** What follows from the change: each carried limit today and after. */
+export function followingOf(today: readonly JudgedLimit[], after: readonly JudgedLimit[]): readonly Following[] {
+  return CARRIED.flatMap((rule) =>
+    after
+      .filter((limit) => limit.rule === rule)
+      .map((limit) => {
+        const before = today.find((one) => one.rule === rule && one.at === limit.at);
+        const { quantity, unit } = limitRule(rule);
+        return { what: [quantity, limit.at].filter((part) => part !== "").join(", "), unit, today: figure(before), after: figure(limit) };
+      }),
+  );
+}
+
+function figure(limit: JudgedLimit | undefined) {
+  return limit?.value === undefined ? undefined : { value: limit.value, u: limit.u };
+}
+
+/** The same for the owner, in whole millimetres and plain words; nothing where nothing was computed. */
+export function followsInWords({ moved, doubt }: Follows): readonly string[] {
+  const said: string[] = [];
+  const { clearanceMm, seatDeg, channelMm, spreadMm } = moved;
+  said.push(`The head becomes about ${round(spreadMm)} mm ${spreadMm > 0 ? "wider" : "narrower"} inside its tips.`);
+  if (clearanceMm !== undefined) {
+    const about = doubt.clearanceMm === undefined ? "" : `, give or take ${round(doubt.clearanceMm)} mm`;
+    said.push(`There will be about ${round(clearanceMm)} mm ${clearanceMm < 0 ? "less" : "more"} room over the withers${about}.`);
+  }
+  if (seatDeg !== undefined) {
+    said.push(`The seat tips ${seatDeg < 0 ? "forward" : "back"} by about ${Math.abs(seatDeg).toFixed(1)} degrees, so its balance is looked at again.`);
+  }
+  if (channelMm.front !== undefined && round(channelMm.front) > 0) {
+    said.push(`The channel between the panels becomes about ${round(channelMm.front)} mm ${channelMm.front > 0 ? "wider" : "narrower"} in front.`);
+  }
+  return said;
+}
+
+const round = (value: number): number => Math.round(Math.abs(value));

@@ -1,0 +1,77 @@
+import { DEG_PER_RAD } from "../answer/figures.ts";
+import type { Answer } from "../answer/result.ts";
+import type { Placed } from "../answer/placed.ts";
+import { horseWords, saddleWords, workWords } from "../judge/answer-words.ts";
+import type { Answered } from "../judge/judgement.ts";
+import type { AnswerWords, PressureMap, SectionDrawing, SheetData } from "../report/sheet-data.ts";
+import { aboutPath } from "../survey/about-path.ts";
+import type { Survey } from "../survey/case.ts";
+import { STATIONS, type Station } from "../terms/places.ts";
+import { factsOf } from "./facts.ts";
+import { followingOf } from "./follows.ts";
+import { limitRowsOf } from "./limits.ts";
+
+/** Mean pressure under the head at walk that is far over the published dry-spot group (von Peinen et al. 2010: 15.3 kPa). */
+const FAR_OVER_KPA = 20;
+
+/** The fitter's working sheet out of the answers. */
+export function sheetDataOf(survey: Survey, answer: Answer): SheetData {
+  const { horse, saddle, work, limitsToday, limitsAfter, next } = answer.answers;
+  return {
+    facts: factsOf(survey, answer),
+    horse: inWords(horse, horseWords(horse.id).heading),
+    saddle: inWords(saddle, saddleWords(saddle.id).heading),
+    work: inWords(work, workWords(work.id).heading),
+    also: work.also.map((id) => workWords(id).heading),
+    limits: limitRowsOf(limitsToday, limitsAfter),
+    sections: STATIONS.flatMap((station) => sectionAt(answer, station)),
+    pressure: pressureOf(answer),
+    pressureLimitKPa: FAR_OVER_KPA,
+    follows: answer.follows ? followingOf(limitsToday, limitsAfter) : [],
+    next: next?.says,
+    missing: answer.lacking.map(aboutPath),
+  };
+}
+
+function inWords(answered: Answered<string>, heading: string): AnswerWords {
+  const { because, nextStep, who } = answered;
+  return {
+    says: heading,
+    because: because.map(({ says, provenance, sourceRef }) => ({ says, source: sourceRef === "" ? provenance : sourceRef })),
+    nextStep,
+    who,
+  };
+}
+
+function sectionAt(answer: Answer, station: Station): readonly SectionDrawing[] {
+  const today = answer.placed?.today[station];
+  if (today === undefined) return [];
+  const chosen = answer.placed?.chosen?.[station];
+  const fit = answer.chosen ?? answer.today;
+  const spread = station === "front" ? answer.wanted?.today.spreadMm : undefined;
+  const misfit = (side: "near" | "off") => {
+    const found = fit?.sections.find((one) => one.station === station && one.side === side);
+    return found && { value: found.misfitRad * DEG_PER_RAD, u: undefined };
+  };
+  return [
+    {
+      station,
+      back: today.back,
+      today: halves(today),
+      chosen: chosen && halves(chosen),
+      spread: spread === undefined ? undefined : { value: spread + (fit?.changeMm ?? 0), u: undefined },
+      misfit: { near: misfit("near"), off: misfit("off") },
+    },
+  ];
+}
+
+/** The panel's outline, and at the front the head's, as one run for each side. */
+function halves({ panel }: Placed): SectionDrawing["today"] {
+  const closed = (run: Placed["back"]) => (run[0] === undefined ? run : [...run, run[0]]);
+  return { near: closed(panel.near), off: closed(panel.off) };
+}
+
+function pressureOf({ today, chosen }: Answer): readonly PressureMap[] {
+  const map = (of: string, rest: typeof today): readonly PressureMap[] => (rest?.rest?.ok ? [{ of, field: rest.rest.field }] : []);
+  return [...map("today", today), ...map("after the change", chosen)];
+}

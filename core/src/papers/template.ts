@@ -1,0 +1,40 @@
+import type { Answer } from "../answer/result.ts";
+import { DEG_PER_RAD } from "../answer/figures.ts";
+import type { TemplateData } from "../report/template-data.ts";
+import { headOutline, wantedOutline } from "../shape/head-outline.ts";
+import type { Survey } from "../survey/case.ts";
+import { factsOf } from "./facts.ts";
+
+/** Halves that differ by less than this are alike, mm (assumption: below what a curve reads). */
+const ALIKE_MM = 2;
+
+/**
+ * The wanted head at 1:1: the inside of the head for a bare tree, the outside for one in its saddle. Undefined on a
+ * flag, or where head or front trace were not read.
+ */
+export function templateDataOf(survey: Survey, answer: Answer): TemplateData | undefined {
+  const { wanted } = answer;
+  if (wanted === undefined) return undefined;
+  const face = survey.saddle.looked.level === "bare" ? "inside" : "outside";
+  const outline = wantedOutline(wanted.head, face, wanted.today.thicknessMm);
+  const tip = outline.off.at(-1);
+  const crown = outline.off[0];
+  if (tip === undefined || crown === undefined) return undefined;
+  const halfAngle = {
+    value: wanted.head.halfAngleRad * DEG_PER_RAD,
+    u: wanted.halfAngleURad === undefined ? undefined : wanted.halfAngleURad * DEG_PER_RAD,
+  };
+  const apart = Math.abs(wanted.head.sides.near.halfSpreadMm - wanted.head.sides.off.halfSpreadMm);
+  return {
+    facts: factsOf(survey, answer),
+    face,
+    wanted: outline,
+    today: headOutline(wanted.today, face),
+    spread: { value: 2 * tip[0], u: wanted.spreadUMm },
+    depth: { value: crown[1] - tip[1], u: undefined },
+    halfAngle: { near: halfAngle, off: halfAngle },
+    station: "front, at the tree points",
+    temper: wanted.temper,
+    larger: apart < ALIKE_MM ? "alike" : wanted.head.larger,
+  };
+}
