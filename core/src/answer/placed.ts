@@ -1,7 +1,7 @@
 import type { Forms } from "./forms.ts";
 import type { Whole } from "./whole.ts";
 import { cos, sin } from "../engine/number/index.ts";
-import type { Rest } from "../fit/fit.ts";
+import type { Seat } from "../fit/fit.ts";
 import { headOutline } from "../shape/head-outline.ts";
 import type { Section, Tree } from "../shape/model.ts";
 import { type BySide, type ByStation, SIDES, type Side, type Station } from "../terms/places.ts";
@@ -52,7 +52,7 @@ function bandOf({ outline, widthOwnMm, widthSharedMm }: Section): Placed["band"]
 }
 
 /** From the saddle's frame to the section's: the body turns about the middle of its length (engine/contact). */
-function inPlace(tree: Tree, rest: Rest, topMm: number, x: number): (place: Place) => Place {
+function inPlace(tree: Tree, rest: Seat, topMm: number, x: number): (place: Place) => Place {
   const { heaveMm, headUpRad, rollRad } = rest;
   const pitched = heaveMm - (x - tree.lengthMm / 2) * sin(headUpRad) - topMm;
   return ([y, z]) => [
@@ -62,7 +62,7 @@ function inPlace(tree: Tree, rest: Rest, topMm: number, x: number): (place: Plac
 }
 
 /** The panel's face and, its thickness above it, its back: a closed outline from inner to outer edge and round. */
-function panelOf(tree: Tree, side: Side, station: Station, rest: Rest, topMm: number): readonly Place[] {
+function panelOf(tree: Tree, side: Side, station: Station, rest: Seat, topMm: number): readonly Place[] {
   const half = tree.halves[side];
   const x = tree.stationsMm[station];
   const angle = half.faceAngleRad(x);
@@ -77,7 +77,7 @@ function panelOf(tree: Tree, side: Side, station: Station, rest: Rest, topMm: nu
   return outline.map(inPlace(tree, rest, topMm, x));
 }
 
-function headOf(tree: Tree, rest: Rest, topMm: number): readonly Place[] {
+function headOf(tree: Tree, rest: Seat, topMm: number): readonly Place[] {
   const [inside, outside] = [headOutline(tree.head, "inside"), headOutline(tree.head, "outside")];
   const across = (outline: BySide<readonly Place[]>) => [...[...outline[SIDES[0]]].reverse(), ...outline[SIDES[1]]];
   const whole = [...across(inside), ...across(outside).reverse()];

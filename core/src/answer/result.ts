@@ -11,7 +11,7 @@ import { type Moved, movedBy } from "./follows.ts";
 import { ENGINE, hashOf } from "./identity.ts";
 import type { Road } from "./road.ts";
 import { doubtsOf, type Settled } from "./settle.ts";
-import type { Whole } from "./whole.ts";
+import { fitOf, type Whole } from "./whole.ts";
 
 /** How far the draws behind an answer have come. */
 export interface DrawnSoFar {
@@ -87,10 +87,6 @@ export function assembled({ road, seed, judged, settled, table }: Parts): Answer
     lacking: road.lacking,
     draws: drawnSoFar(settled, table),
   };
-}
-
-function fitOf({ sections, rest }: Whole, changeMm: number): Fit {
-  return { changeMm, sections: sections.cold.length > 0 ? sections.cold : sections.warm, rest };
 }
 
 function followsOf(settled: Settled | undefined, table: DrawTable): Follows | undefined {

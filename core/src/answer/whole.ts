@@ -1,6 +1,5 @@
 import type { Pose } from "../engine/contact/problem.ts";
-import type { SectionFit } from "../fit/fit.ts";
-import type { NoRest, Rest } from "../fit/fit.ts";
+import type { Fit, NoRest, SectionFit, Seat } from "../fit/fit.ts";
 import { assumed } from "../fit/load.ts";
 import type { Mesh } from "../fit/panel-cells.ts";
 import { restOf } from "../fit/rest.ts";
@@ -19,8 +18,10 @@ export interface Whole {
   readonly tree: Tree | undefined;
   readonly sections: { readonly cold: readonly SectionFit[]; readonly warm: readonly SectionFit[] };
   readonly wanted: { readonly cold: WantedHead | undefined; readonly warm: WantedHead | undefined };
-  readonly rest: Rest | NoRest | undefined;
+  readonly rest: Seat | NoRest | undefined;
   readonly pose: Pose | undefined;
+  /** The pressures under it, worked out when they are asked for. */
+  pressed(): Fit["rest"];
 }
 
 export interface How {
@@ -49,10 +50,10 @@ export function wholeAt(forms: Forms, move: HeadMove, how: How): Whole | undefin
   };
 }
 
-function rested(forms: Forms, tree: Tree | undefined, how: How): Pick<Whole, "rest" | "pose"> {
+function rested(forms: Forms, tree: Tree | undefined, how: How): Pick<Whole, "rest" | "pose" | "pressed"> {
   const { back, mass } = forms;
   const { mesh, deviations, start } = how;
-  if (tree === undefined || back === undefined) return { rest: undefined, pose: undefined };
+  if (tree === undefined || back === undefined) return { rest: undefined, pose: undefined, pressed: () => undefined };
   return restOf({ tree, back, surface: back.surface(deviations), mass, deviations }, mesh, { start });
 }
 
@@ -72,4 +73,9 @@ function wantedFor(front: Section, head: Head, tree: Tree | undefined, deviation
   if (typeof clearanceMm !== "number") return undefined;
   const found = wantedHead(front, { depthMm: head.depthMm, clearanceMm, panelMm }, deviations);
   return isLacking(found) ? undefined : found;
+}
+
+/** One setting as it is handed on: sections, and how it rests with its pressures. */
+export function fitOf({ sections, pressed }: Whole, changeMm: number): Fit {
+  return { changeMm, sections: sections.cold.length > 0 ? sections.cold : sections.warm, rest: pressed() };
 }

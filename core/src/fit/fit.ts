@@ -20,10 +20,9 @@ export interface ThirdFit {
   readonly share: number;
 }
 
-/** How one tree rests on one back under one load. */
-export interface Rest {
+/** How one tree rests on one back under one load: its pose, and what is read off it. */
+export interface Seat {
   readonly ok: true;
-  readonly thirds: readonly ThirdFit[];
   readonly headUpRad: number;
   readonly rollRad: number;
   readonly heaveMm: number;
@@ -34,6 +33,11 @@ export interface Rest {
   readonly centreXMm: number;
   readonly smallestEigenvalue: number;
   readonly unbalancedXN: number;
+}
+
+/** A seat with the pressures under it. */
+export interface Rest extends Seat {
+  readonly thirds: readonly ThirdFit[];
   readonly field: PressureField;
 }
 

@@ -5,7 +5,7 @@ import { cos, sin } from "../engine/number/index.ts";
 import type { SampleSurface } from "../engine/surface.ts";
 import type { Back, Deviations, Tree } from "../shape/model.ts";
 import { COMPRESSION_LIMIT, TISSUE_MM } from "./assumed.ts";
-import type { NoRest, Rest } from "./fit.ts";
+import type { NoRest, Rest, Seat } from "./fit.ts";
 import { assumed, loadAtRest, type MassBelief } from "./load.ts";
 import { type Mesh, panelCells } from "./panel-cells.ts";
 import { fieldOf, thirdsOf } from "./thirds.ts";
@@ -21,8 +21,10 @@ export interface Sitting {
 
 /** Where a saddle comes to rest, and the pose to start a neighbouring setting from. */
 export interface Rested {
-  readonly rest: Rest | NoRest;
+  readonly rest: Seat | NoRest;
   readonly pose: Pose | undefined;
+  /** The pressures, worked out when they are asked for: no draw needs them. */
+  pressed(): Rest | NoRest;
 }
 
 /**
@@ -32,8 +34,11 @@ export interface Rested {
 export function restOf(sitting: Sitting, mesh: Mesh, options: SettleOptions = {}): Rested {
   const problem = problemOf(sitting, mesh);
   const found = settle(problem, options);
-  if (!found.ok) return { rest: found, pose: undefined };
-  return { rest: readOff(sitting, problem, found, mesh), pose: found.pose };
+  if (!found.ok) return { rest: found, pose: undefined, pressed: () => found };
+  const seat = readOff(sitting, problem, found);
+  const { cells } = problem;
+  const pressed = (): Rest => ({ ...seat, thirds: thirdsOf(cells, found.pressure), field: fieldOf(cells, found.pressure, mesh) });
+  return { rest: seat, pose: found.pose, pressed };
 }
 
 function problemOf({ tree, surface, mass, deviations }: Sitting, mesh: Mesh): ContactProblem & { cells: StripCells } {
@@ -64,7 +69,7 @@ function lawOf(cells: StripCells, deviations: Deviations): Law {
   };
 }
 
-function readOff(sitting: Sitting, problem: ContactProblem, found: Equilibrium, mesh: Mesh): Rest {
+function readOff(sitting: Sitting, problem: ContactProblem, found: Equilibrium): Seat {
   const { tree, back } = sitting;
   const { heave, pitch, roll } = found.pose;
   const { pivot, slide } = problem;
@@ -72,7 +77,6 @@ function readOff(sitting: Sitting, problem: ContactProblem, found: Equilibrium, 
   const crownX = pivot.x + slide.x - pivot.x * cos(pitch) + tree.crownHeightMm * sin(pitch);
   return {
     ok: true,
-    thirds: thirdsOf(problem.cells, found.pressure),
     headUpRad: pitch,
     rollRad: roll,
     heaveMm: heave,
@@ -82,6 +86,5 @@ function readOff(sitting: Sitting, problem: ContactProblem, found: Equilibrium, 
     centreXMm: found.centreX,
     smallestEigenvalue: found.smallestEigenvalue,
     unbalancedXN: found.unbalancedXN,
-    field: fieldOf(problem.cells, found.pressure, mesh),
   };
 }

@@ -5,7 +5,7 @@ import { SIDES, type Side } from "../terms/places.ts";
 
 /** The crown is looked for from this far below the top of the back upward, mm. */
 const LOWEST_MM = -80;
-const HALVINGS = 40;
+const HALVINGS = 22;
 
 /**
  * Height of the inside of the crown over the top of the back when the head comes down, upright, until the panel under

@@ -2,7 +2,7 @@ import { type AfterDoubts, computedToday, limitsAfter } from "@treewright/core/a
 import { doubtOf, movedDoubt, TRIAL_MM } from "@treewright/core/answer/draws.ts";
 import { type Placed, placedAlong } from "@treewright/core/answer/placed.ts";
 import { type Ready, readyFor } from "@treewright/core/answer/ready.ts";
-import { type Whole, wholeAt } from "@treewright/core/answer/whole.ts";
+import { fitOf, type Whole, wholeAt } from "@treewright/core/answer/whole.ts";
 import type { Fit } from "@treewright/core/fit/fit.ts";
 import { MESHES } from "@treewright/core/fit/panel-cells.ts";
 import type { MeasuredLimit } from "@treewright/core/judge/input.ts";
@@ -51,7 +51,7 @@ function pointAt(survey: Survey, ready: Ready, today: readonly MeasuredLimit[], 
   return {
     changeMm,
     spreadMm: whole.head.spreadMm,
-    fit: { changeMm, sections: whole.sections.cold.length > 0 ? whole.sections.cold : whole.sections.warm, rest: whole.rest },
+    fit: fitOf(whole, changeMm),
     limits: judgeAll(all, "exchange", undefined),
     placed: placedAlong(forms, whole),
     stationsMm: whole.tree?.stationsMm,
