@@ -3,7 +3,7 @@ import { readSurface } from "@treewright/core/engine/contact/gap.ts";
 import { firstStiffness } from "@treewright/core/engine/contact/law.ts";
 import { assemble } from "@treewright/core/engine/contact/loads.ts";
 import type { ContactProblem, Equilibrium } from "@treewright/core/engine/contact/problem.ts";
-import { roomFor } from "@treewright/core/engine/contact/room.ts";
+import { type Room, roomFor } from "@treewright/core/engine/contact/room.ts";
 import { settle } from "@treewright/core/engine/contact/settle.ts";
 import fc from "fast-check";
 import { expect, test } from "vitest";
@@ -23,7 +23,8 @@ function holds(law: (problem: ContactProblem, rest: Equilibrium, draw: Draw) => 
     rested++;
     law(problem, rest, draw);
   });
-  fc.assert(property, { seed: SEED, numRuns: RUNS });
+  // Without shrinking: cases of hundreds of cells take minutes to shrink, and the seed finds the case again.
+  fc.assert(property, { seed: SEED, numRuns: RUNS, endOnFailure: true });
   expect(rested).toBeGreaterThan(RUNS / 2);
 }
 
@@ -72,7 +73,7 @@ test("no pressure is negative; there is pressure exactly where there is penetrat
 test("the symmetric part of the tangent is positive definite at every accepted pose", () => {
   let least = Infinity;
   holds((problem, rest) => {
-    const k = differences(problem, Float64Array.of(rest.pose.heave, rest.pose.pitch, rest.pose.roll), 1e-6);
+    const k = differences(problem, Float64Array.of(rest.pose.heave, rest.pose.pitch, rest.pose.roll));
     const s = (i: number, j: number): number => ((k[3 * i + j] ?? 0) + (k[3 * j + i] ?? 0)) / 2;
     const two = s(0, 0) * s(1, 1) - s(0, 1) ** 2;
     const three =
@@ -89,8 +90,11 @@ test("the symmetric part of the tangent is positive definite at every accepted p
 test("the tangent is the derivative of the residual, also away from rest", () => {
   holds((problem, rest) => {
     const q = Float64Array.of(rest.pose.heave - 1.3, rest.pose.pitch + 0.02, rest.pose.roll - 0.015);
-    const { sums } = assembled(problem, q);
-    const numeric = differences(problem, q, 1e-6);
+    const room = assembled(problem, q);
+    // Where a cell just touches, the residual has a corner and differences say nothing.
+    if (nearestToTouch(problem, room) < 1e-4) return;
+    const { sums } = room;
+    const numeric = differences(problem, q);
     const scale = [1, 150, 150];
     const size = Math.abs(sums.k[0] ?? 0);
     sums.k.forEach((k, at) => {
@@ -154,7 +158,7 @@ test("a start near by leads to the same rest as none", () => {
   });
 });
 
-function assembled(problem: ContactProblem, q: Float64Array) {
+function assembled(problem: ContactProblem, q: Float64Array): Room {
   const room = roomFor(problem.cells.n);
   firstStiffness(problem.law, problem.cells.n, room.stiffness);
   frameOf(problem, q, room.frame);
@@ -163,10 +167,21 @@ function assembled(problem: ContactProblem, q: Float64Array) {
   return room;
 }
 
+/** Smallest height, up or down, between a cell and the surface, mm; at the pose last assembled. */
+function nearestToTouch({ cells, pivot }: ContactProblem, { frame: f, sample }: Room): number {
+  const heights = Array.from(cells.x, (x, i) => {
+    const [py, pz] = [(cells.y[i] ?? 0) - pivot.y, (cells.z[i] ?? 0) - pivot.z];
+    const z = (f[6] ?? 0) * (x - pivot.x) + (f[7] ?? 0) * py + (f[8] ?? 0) * pz + (f[11] ?? 0);
+    return Math.abs((sample.z[i] ?? 0) - z);
+  });
+  return Math.min(...heights);
+}
+
 /** -dg/dq by central differences of the residual, the surface read anew each time. */
-function differences(problem: ContactProblem, q: Float64Array, step: number): Float64Array {
+function differences(problem: ContactProblem, q: Float64Array): Float64Array {
   const out = new Float64Array(9);
   for (let j = 0; j < 3; j++) {
+    const step = j === 0 ? 1e-6 : 1e-8;
     const [up, down] = [step, -step].map((by) => {
       const moved = Float64Array.from(q, (value, i) => value + (i === j ? by : 0));
       return assembled(problem, moved).sums.g;

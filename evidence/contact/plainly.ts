@@ -19,27 +19,53 @@ interface PlainCell {
 
 export function restPlainly(draw: Draw): PlainRest {
   const cells = cellsOf(draw);
-  const residual = (q: Vec): Vec => residualOf(draw, cells, q);
-  const size = (g: Vec): number => Math.max(Math.abs(g[0]), Math.abs(g[1]) / 200, Math.abs(g[2]) / 200);
-  let q: Vec = [sinkUntilHeld(draw, cells), 0, 0];
-  for (let round = 0; round < 200; round++) {
-    const g = residual(q);
-    if (size(g) < 1e-9 * draw.weightN)
-      return { pose: q, pressure: cells.map((cell) => pressureOn(draw, cell, q).p) };
-    const step = solve(slopes(residual, q), g);
-    let part = 1;
-    while (part > 1e-3 && size(residual(along(q, step, part))) > size(g)) part /= 2;
-    q = along(q, step, part);
+  // A pose that balances may be one on which nothing stands: then from another lean.
+  for (const pitch of LEANS) {
+    for (const roll of LEANS) {
+      const pose = downFrom(draw, cells, [sinkUntilHeld(draw, cells, pitch, roll), pitch, roll]);
+      if (pose) return { pose, pressure: cells.map((cell) => pressureOn(draw, cell, pose).p) };
+    }
   }
   throw new Error("the plain way found no rest");
 }
 
-/** Lowers the body level until the vertical force is the load: bisection. */
-function sinkUntilHeld(draw: Draw, cells: readonly PlainCell[]): number {
+/** Pitch and roll to start from, rad. */
+const LEANS = [0, 0.04, -0.04, 0.08, -0.08];
+
+/** Damped Newton; undefined where it does not end, or ends at a pose that does not stand. */
+function downFrom(draw: Draw, cells: readonly PlainCell[], start: Vec): Vec | undefined {
+  const residual = (q: Vec): Vec => residualOf(draw, cells, q);
+  const size = (g: Vec): number => Math.max(Math.abs(g[0]), Math.abs(g[1]) / 200, Math.abs(g[2]) / 200);
+  let q = start;
+  for (let round = 0; round < 100; round++) {
+    const g = residual(q);
+    const tangent = slopes(residual, q);
+    if (size(g) < 1e-9 * draw.weightN) return stands(tangent) ? q : undefined;
+    const step = solve(tangent, g);
+    let part = Math.min(1, 0.05 / Math.max(Math.abs(step[1]), Math.abs(step[2])));
+    while (part > 1e-3 && size(residual(along(q, step, part))) > size(g)) part /= 2;
+    q = along(q, step, part);
+  }
+  return undefined;
+}
+
+/** Whether the symmetric part of the tangent, given by columns, is positive definite: Sylvester's minors. */
+function stands(columns: [Vec, Vec, Vec]): boolean {
+  const s = (i: 0 | 1 | 2, j: 0 | 1 | 2): number => (columns[j][i] + columns[i][j]) / 2;
+  const rows: [Vec, Vec, Vec] = [
+    [s(0, 0), s(0, 1), s(0, 2)],
+    [s(1, 0), s(1, 1), s(1, 2)],
+    [s(2, 0), s(2, 1), s(2, 2)],
+  ];
+  return s(0, 0) > 0 && s(0, 0) * s(1, 1) > s(0, 1) ** 2 && dot(rows[0], cross(rows[1], rows[2])) > 0;
+}
+
+/** Lowers the body, leaning so, until the vertical force is the load: bisection. */
+function sinkUntilHeld(draw: Draw, cells: readonly PlainCell[], pitch: number, roll: number): number {
   let [high, low] = [100, -200];
   while (high - low > 0.01) {
     const middle = (high + low) / 2;
-    if (residualOf(draw, cells, [middle, 0, 0])[0] < 0) high = middle;
+    if (residualOf(draw, cells, [middle, pitch, roll])[0] < 0) high = middle;
     else low = middle;
   }
   return low;

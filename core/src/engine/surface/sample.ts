@@ -1,5 +1,5 @@
-import type { SampleSurface } from "../surface.ts";
 import type { GridSpline } from "./grid.ts";
+import type { SampleSurface } from "./sample-surface.ts";
 
 /**
  * The surface of a spline: value, slopes and second derivatives exactly of the spline; beyond the grid it
