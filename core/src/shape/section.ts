@@ -1,7 +1,7 @@
 import type { Trace } from "../survey/case.ts";
 import type { BySide, Side, Station } from "../terms/places.ts";
 import type { Deviations, Section, Uncertain } from "./model.ts";
-import { NODES, type SideForm, type SideShift, sideForm } from "./side-form.ts";
+import { NODES, type SideForm, type SideShift, shiftedSide, sideForm } from "./side-form.ts";
 import { faceAngle, halfWidth } from "./side-reading.ts";
 import { meanTrace } from "./trace-curve.ts";
 import {
@@ -57,15 +57,25 @@ function sectionOf(
   widths: Widths,
   uncertain: readonly Uncertain[],
 ): Section {
+  const near = lastKept((deviations: Deviations) => shiftedSide(sides.near, shiftOf(ids, "near", deviations)));
+  const off = lastKept((deviations: Deviations) => shiftedSide(sides.off, shiftOf(ids, "off", deviations)));
+  const shifted = { near, off };
   return {
     xMm,
     ...widths,
     uncertain,
-    faceAngleRad: (side, fromMm, toMm, deviations) =>
-      faceAngle(sides[side], fromMm, toMm, shiftOf(ids, side, deviations)),
-    halfWidthMm: (side, depthMm, deviations) =>
-      halfWidth(sides[side], depthMm, shiftOf(ids, side, deviations)),
+    faceAngleRad: (side, fromMm, toMm, deviations) => faceAngle(shifted[side](deviations), fromMm, toMm),
+    halfWidthMm: (side, depthMm, deviations) => halfWidth(shifted[side](deviations), depthMm),
     outline: outlineOf(sides),
+  };
+}
+
+/** One draw asks a section many times over, so the last shift is kept. Deviations are never changed once drawn. */
+function lastKept<In extends object, Out>(of: (given: In) => Out): (given: In) => Out {
+  let last: { readonly given: In; readonly found: Out } | undefined;
+  return (given) => {
+    if (last?.given !== given) last = { given, found: of(given) };
+    return last.found;
   };
 }
 

@@ -86,11 +86,22 @@ export function blend(u: number): number {
   return t * t * (3 - 2 * t);
 }
 
-/** Node i of the side as a shift moves it: outward by the width, turned about its place by the tilt. Linear in the shift. */
-export function shiftedU(form: SideForm, i: number, { widthMm, tiltRad }: SideShift): number {
-  return form.u[i]! + blend(form.u[i]!) * (widthMm + tiltRad * (form.z[i]! - form.about.z));
+/** One side as a deviation moves it. */
+export interface ShiftedSide {
+  readonly u: Float64Array;
+  readonly z: Float64Array;
+  /** Slope with which it goes on past its end. */
+  readonly beyondSlope: number;
 }
 
-export function shiftedZ(form: SideForm, i: number, { tiltRad }: SideShift): number {
-  return form.z[i]! - blend(form.u[i]!) * tiltRad * (form.u[i]! - form.about.u);
+/** Every node of the side moved by a shift: outward by the width, turned about its place by the tilt. Linear in the shift. */
+export function shiftedSide(form: SideForm, { widthMm, tiltRad }: SideShift): ShiftedSide {
+  const u = new Float64Array(NODES);
+  const z = new Float64Array(NODES);
+  for (let i = 0; i < NODES; i++) {
+    const part = blend(form.u[i]!);
+    u[i] = form.u[i]! + part * (widthMm + tiltRad * (form.z[i]! - form.about.z));
+    z[i] = form.z[i]! - part * tiltRad * (form.u[i]! - form.about.u);
+  }
+  return { u, z, beyondSlope: form.endSlope - tiltRad * (1 + form.endSlope * form.endSlope) };
 }

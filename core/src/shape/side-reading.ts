@@ -1,5 +1,5 @@
 import { atan } from "../engine/number/index.ts";
-import { NODES, type SideForm, type SideShift, STEEPEST, shiftedU, shiftedZ } from "./side-form.ts";
+import { NODES, type ShiftedSide, STEEPEST } from "./side-form.ts";
 
 /** Places between two distances at which the face is read for its angle: the middles of as many even parts. */
 const FACE_PLACES = 13;
@@ -9,16 +9,15 @@ const FACE_PLACES = 13;
  * side's end, and from where it becomes too steep or turns back, it goes on straight, down.
  */
 function walkFace(
-  form: SideForm,
+  { u: us, z: zs, beyondSlope }: ShiftedSide,
   fromMm: number,
   toMm: number,
-  shift: SideShift,
   take: (u: number, z: number) => void,
 ): void {
   let i = 1;
-  let [u0, z0] = [shiftedU(form, 0, shift), shiftedZ(form, 0, shift)];
-  let [u1, z1] = [shiftedU(form, 1, shift), shiftedZ(form, 1, shift)];
-  let beyond = form.endSlope - shift.tiltRad * (1 + form.endSlope * form.endSlope);
+  let [u0, z0] = [us[0]!, zs[0]!];
+  let [u1, z1] = [us[1]!, zs[1]!];
+  let beyond = beyondSlope;
   for (let k = 0; k < FACE_PLACES; k++) {
     const u = fromMm + ((toMm - fromMm) * (k + 0.5)) / FACE_PLACES;
     while (i < NODES) {
@@ -28,7 +27,7 @@ function walkFace(
       } else if (u1 < u) {
         [u0, z0] = [u1, z1];
         i++;
-        if (i < NODES) [u1, z1] = [shiftedU(form, i, shift), shiftedZ(form, i, shift)];
+        if (i < NODES) [u1, z1] = [us[i]!, zs[i]!];
       } else break;
     }
     take(u, z0 + (u - u0) * (i < NODES ? (z1 - z0) / (u1 - u0) : beyond));
@@ -36,11 +35,11 @@ function walkFace(
 }
 
 /** Angle to the horizontal of the straight line of least squares through the face between two distances; positive falls away. */
-export function faceAngle(form: SideForm, fromMm: number, toMm: number, shift: SideShift): number {
+export function faceAngle(side: ShiftedSide, fromMm: number, toMm: number): number {
   const middle = (fromMm + toMm) / 2;
   let zu = 0;
   let uu = 0;
-  walkFace(form, fromMm, toMm, shift, (u, z) => {
+  walkFace(side, fromMm, toMm, (u, z) => {
     zu += z * (u - middle);
     uu += (u - middle) * (u - middle);
   });
@@ -48,14 +47,12 @@ export function faceAngle(form: SideForm, fromMm: number, toMm: number, shift: S
 }
 
 /** Distance from the midline at which the side first reaches a depth below the top; undefined where it ends above it. */
-export function halfWidth(form: SideForm, depthMm: number, shift: SideShift): number | undefined {
-  let u0 = shiftedU(form, 0, shift);
-  let z0 = shiftedZ(form, 0, shift);
+export function halfWidth({ u, z }: ShiftedSide, depthMm: number): number | undefined {
   for (let i = 1; i < NODES; i++) {
-    const u1 = shiftedU(form, i, shift);
-    const z1 = shiftedZ(form, i, shift);
-    if (z1 <= -depthMm) return z0 > z1 ? u0 + ((z0 + depthMm) / (z0 - z1)) * (u1 - u0) : u1;
-    [u0, z0] = [u1, z1];
+    const z1 = z[i]!;
+    if (z1 > -depthMm) continue;
+    const [u0, z0, u1] = [u[i - 1]!, z[i - 1]!, u[i]!];
+    return z0 > z1 ? u0 + ((z0 + depthMm) / (z0 - z1)) * (u1 - u0) : u1;
   }
   return undefined;
 }
