@@ -16,7 +16,8 @@ export { horseWords, mayRideSays, saddleWords, type Words, workWords } from "@tr
 export type { Answered, Because, JudgedLimit, NextReading } from "@treewright/core/judge/judgement.ts";
 export { limitRule } from "@treewright/core/judge/limits/all.ts";
 export type { Judged } from "@treewright/core/judge/remedy/judged.ts";
-export { printed, type Unit } from "@treewright/core/report/figures.ts";
+export type { Setting } from "@treewright/core/reach/setting.ts";
+export { printed } from "@treewright/core/report/figures.ts";
 export { OUTCOME_WORDS } from "@treewright/core/report/outcome-mark.ts";
 export { aboutPath } from "@treewright/core/survey/about-path.ts";
 export { CASE_BYTES_MAX } from "@treewright/core/survey/case.ts";

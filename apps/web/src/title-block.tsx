@@ -6,7 +6,7 @@ export function TitleBlock({ desk, hand }: { desk: Desk; hand: Hand }) {
   const { survey } = desk.read;
   return (
     <dl className="title-block">
-      <Cell name="Case" words={survey.title} />
+      <Cell name={survey.invented ? "Case (invented example)" : "Case"} words={survey.title} />
       <div>
         <dt>
           {survey.horses.length > 1 ? <label htmlFor="horse">Horse</label> : "Horse"}
@@ -28,7 +28,6 @@ export function TitleBlock({ desk, hand }: { desk: Desk; hand: Hand }) {
       <Cell name="Saddle" words={survey.saddle.name} />
       <Cell name="Visit" words={[survey.visit.date, survey.visit.place].filter((part) => part !== "").join(", ")} />
       <Cell name="Hand" words={survey.worker.name || "not said"} />
-      {survey.invented ? <Cell name="Note" words="Invented example" /> : null}
     </dl>
   );
 }

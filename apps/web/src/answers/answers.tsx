@@ -1,11 +1,13 @@
 import { ReadingLink } from "../readings/link.tsx";
-import { type Answer, type Answered, type Because, horseWords, mayRideSays, saddleWords, type Words, workWords } from "../road.ts";
+import { type Answer, type Answered, type Because, horseWords, mayRideSays, type Setting, saddleWords, type Words, workWords } from "../road.ts";
 
 interface Told {
   readonly over: string;
   readonly words: Words;
   readonly beside: readonly string[];
   readonly answered: Answered<string>;
+  /** What the head is to become, where the answer names it. */
+  readonly setting?: Setting | undefined;
 }
 
 /** Headings are sentences; as a heading one stands without its full stop. */
@@ -21,7 +23,7 @@ export function Answers({ answer, answering }: { answer: Answer; answering: bool
   const told: Told[] = [
     { over: "Horse", words: horseWords(horse.id), beside: [], answered: horse },
     { over: "Saddle", words: saddleWords(saddle.id), beside: [], answered: saddle },
-    { over: "Work", words: workWords(work.id), beside: work.also.map((id) => bare(workWords(id).heading)), answered: work },
+    { over: "Work", words: workWords(work.id), beside: work.also.map((id) => bare(workWords(id).heading)), answered: work, setting: answer.answers.setting },
   ];
   const ordered = [...told.filter((one) => stops(one.answered)), ...told.filter((one) => !stops(one.answered))];
   return (
@@ -51,6 +53,7 @@ function OneAnswer({ told }: { told: Told }) {
           {caution.replace(/^STOP: /, "").replace(/^./, (first) => first.toUpperCase())}
         </p>
       ))}
+      {told.setting && told.setting.changeMm !== 0 ? <Becomes setting={told.setting} /> : null}
       <p className="meaning">{words.meaning}</p>
       {told.beside.length > 0 ? <p>Besides: {told.beside.join("; ")}.</p> : null}
       <dl className="then">
@@ -61,6 +64,18 @@ function OneAnswer({ told }: { told: Told }) {
       </dl>
       <Reasons because={answered.because} cautions={answered.cautions.filter((one) => !isStop(one))} />
     </article>
+  );
+}
+
+/** By how much, and to what. */
+function Becomes({ setting: { changeMm, spreadMm } }: { setting: Setting }) {
+  return (
+    <p className="setting">
+      <span className="figure">
+        {changeMm > 0 ? "Open" : "Close"} {Math.abs(changeMm).toFixed(Number.isInteger(changeMm) ? 0 : 1)} mm
+      </span>
+      to {spreadMm.toFixed(0)} mm inside the tips
+    </p>
   );
 }
 

@@ -2,6 +2,7 @@ import { StateFigure } from "../answers/state.tsx";
 import { OUTCOME_WORDS, type Outcome, type Station } from "../road.ts";
 import { STATION_WORDS } from "../words.ts";
 import { smooth } from "./path.ts";
+import { usePixel } from "./unit.ts";
 
 export interface StationMark {
   readonly station: Station;
@@ -33,6 +34,7 @@ const NO_PROFILE = [[0, 0], [110, -22], [230, -34], [340, -30], [440, -16]] as c
 /** The horse's back from the near side, head to the left: the way in. A station shows its section. */
 export function BackLine(props: { view: BackLineView; station: Station; onStation: (station: Station) => void }) {
   const { profile, marks, panelEndMm } = props.view;
+  const { ref, pixel } = usePixel(WIDTH, { heightMm: HEIGHT });
   const read = profile.length > 1 ? profile : NO_PROFILE;
   const first = read[0] ?? [0, 0];
   const last = read.at(-1) ?? [0, 0];
@@ -40,11 +42,11 @@ export function BackLine(props: { view: BackLineView; station: Station; onStatio
   const croup = [[last[0], -last[1]] as const, ...CROUP.map(([x, z]) => [x + last[0], -(z + last[1])] as const)];
   return (
     <nav className="back-line" aria-label="The horse's back, seen from the near side: choose a station">
-      <svg viewBox={`${LEFT} ${TOP} ${WIDTH} ${HEIGHT}`} preserveAspectRatio="xMidYMid slice" aria-hidden="true">
+      <svg ref={ref} viewBox={`${LEFT} ${TOP} ${WIDTH} ${HEIGHT}`} preserveAspectRatio="xMidYMid slice" style={{ "--pixel": pixel } as React.CSSProperties} aria-hidden="true">
         <path d={smooth(neck)} className="pen-1" strokeDasharray="9 6" />
         <path d={smooth(croup)} className="pen-1" strokeDasharray="9 6" />
         <path d={smooth(read.map(([x, z]) => [x, -z]))} className="pen-3" strokeDasharray={profile.length > 1 ? undefined : "14 8"} />
-        {panelEndMm === undefined ? null : <PanelLength endMm={panelEndMm} />}
+        {panelEndMm === undefined ? null : <PanelLength endMm={panelEndMm} pixel={pixel} />}
         {marks.map((mark) => (
           <path key={mark.station} d={`M${mark.xMm} ${heightAt(read, mark.xMm) - 26}v52`} className={mark.station === props.station ? "pen-2" : "pen-1"} />
         ))}
@@ -71,12 +73,13 @@ export function BackLine(props: { view: BackLineView; station: Station; onStatio
 }
 
 /** How long the saddle bears, as a dimension over the back. */
-function PanelLength({ endMm }: { endMm: number }) {
+function PanelLength({ endMm, pixel }: { endMm: number; pixel: number }) {
   const z = -58;
+  const end = 5 * pixel;
   return (
     <g>
       <path d={`M0 ${z - 8}v40M${endMm} ${z - 8}v40M0 ${z}H${endMm}`} className="pen-1" />
-      <path d={`M-4 ${z + 4}l8 -8M${endMm - 4} ${z + 4}l8 -8`} className="pen-2" />
+      <path d={`M${-end} ${z + end}l${2 * end} ${-2 * end}M${endMm - end} ${z + end}l${2 * end} ${-2 * end}`} className="pen-2" />
       <text x={endMm / 2} y={z} textAnchor="middle" dominantBaseline="central" className="on-line">
         panel {Math.round(endMm)} mm
       </text>

@@ -9,13 +9,14 @@ import { SIDE_WORDS, STATION_WORDS, THIRD_WORDS } from "../words.ts";
 import { Pressure } from "./pressure.tsx";
 import { PressureKey } from "./pressure-key.tsx";
 import { Section } from "./section.tsx";
-import { followedBy, sectionView } from "./view.ts";
+import { followedBy, type SectionView, sectionView } from "./view.ts";
 
 /** The drawing and the head that moves it. On a horse flag it says why nothing is drawn. */
 export function Bench({ desk, hand }: { desk: Desk; hand: Hand }) {
   const { answer, sweep, changeMm, station } = desk;
   if (answer === undefined) return null;
   if (!mayBeFitted(desk.read.survey, desk.horse)) return <Shut />;
+  const { setting } = answer.answers;
   const today = sweep.get(0);
   const now = sweep.get(changeMm) ?? today;
   if (!sweep.has(0)) return <div className="bench waiting" />;
@@ -28,6 +29,7 @@ export function Bench({ desk, hand }: { desk: Desk; hand: Hand }) {
           <h3>{STATION_WORDS[station]} section, seen from behind</h3>
         </figcaption>
         {drawn ? <Section drawn={drawn} today={changeMm === 0 ? undefined : sectionView(today, station)} /> : <Lacking paths={answer.lacking} />}
+        {drawn ? <Legend drawn={drawn} moved={changeMm !== 0} /> : null}
       </figure>
       <figure className="pressure-figure">
         <figcaption>
@@ -36,10 +38,22 @@ export function Bench({ desk, hand }: { desk: Desk; hand: Hand }) {
         <Pressed now={now} desk={desk} />
       </figure>
       <div className="head-column">
-        <HeadSlider todayMm={today.spreadMm} changeMm={changeMm} onChange={(mm) => hand.moveHead(mm)} />
+        <HeadSlider todayMm={today.spreadMm} changeMm={changeMm} answeredMm={setting?.changeMm || undefined} onChange={(mm) => hand.moveHead(mm)} />
         <Follows rows={followedBy(today, now, station)} />
       </div>
     </section>
+  );
+}
+
+/** What the lines of the section mean. */
+function Legend({ drawn, moved }: { drawn: SectionView; moved: boolean }) {
+  const panel = drawn.panel.near.length > 0;
+  return (
+    <p className="quiet">
+      Dotted: where the back may lie, 95 in 100. {panel ? "Degrees: tree or panel face less back face, positive where it is steeper; both are drawn unpressed. " : ""}
+      {drawn.clearance ? `The head stands at its clearance as read ${drawn.clearance.state}. ` : ""}
+      {moved ? "Dashed: today." : ""}
+    </p>
   );
 }
 

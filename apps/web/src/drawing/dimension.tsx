@@ -40,3 +40,17 @@ export function Noted(props: { at: Point; words: string; side: Side; pixel: numb
     </g>
   );
 }
+
+/** A height over the top of the back, on the centre line, with its figure beside it. */
+export function Upright({ toMm, words, pixel }: { toMm: number; words: string; pixel: number }) {
+  const end = 6 * pixel;
+  return (
+    <g>
+      <path d={`M0 0V${-toMm}`} className="pen-2" />
+      <path d={`M${-end / 2} ${end / 2}l${end} ${-end}M${-end / 2} ${-toMm + end / 2}l${end} ${-end}`} className="pen-2" />
+      <text x={0} y={-toMm / 2} className="on-line" textAnchor="middle" dominantBaseline="central">
+        {words}
+      </text>
+    </g>
+  );
+}

@@ -1,7 +1,7 @@
 import { SIDES } from "../road.ts";
 import { STATION_WORDS } from "../words.ts";
 import type { Point } from "./contours.ts";
-import { Across, Noted } from "./dimension.tsx";
+import { Across, Noted, Upright } from "./dimension.tsx";
 import { smooth, straight } from "./path.ts";
 import { usePixel } from "./unit.ts";
 import type { SectionView } from "./view.ts";
@@ -41,8 +41,9 @@ export function Section({ drawn, today }: { drawn: SectionView; today: SectionVi
         <path key={side} d={straight(drawn.panel[side].map(up), true)} className="panel-cut pen-2" />
       ))}
       <path d={smooth(back)} className="pen-3" />
-      {drawn.head.length > 0 ? <path d={straight(drawn.head.map(up), true)} className="tree-cut pen-2" /> : null}
+      {drawn.head.length > 0 ? <Tree outline={straight(drawn.head.map(up), true)} /> : null}
       {drawn.spread ? <Across {...drawn.spread} lineMm={-highest + 28 * pixel} pixel={pixel} /> : null}
+      {drawn.clearance ? <Upright toMm={drawn.clearance.mm} words={drawn.clearance.words} pixel={pixel} /> : null}
       {SIDES.map((side) => {
         const gap = drawn.gap[side];
         return gap ? <Noted key={side} at={up(gap.at)} words={gap.words} side={side} pixel={pixel} edgeMm={wide} /> : null;
@@ -64,6 +65,16 @@ function Cut({ back }: { back: readonly Point[] }) {
     <>
       <path d={straight([...back, ...under], true)} fill="url(#hatch)" />
       <path d={smooth(under)} className="pen-1" strokeDasharray="10 4 2 4" />
+    </>
+  );
+}
+
+/** The head in its own thickness, over the panel. */
+function Tree({ outline }: { outline: string }) {
+  return (
+    <>
+      <path d={outline} className="tree-ground" />
+      <path d={outline} className="tree-cut pen-2" />
     </>
   );
 }

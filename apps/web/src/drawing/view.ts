@@ -14,6 +14,8 @@ export interface SectionView extends Placed {
   readonly station: Station;
   readonly gap: { readonly [S in Side]: Gap | undefined };
   readonly spread: Span | undefined;
+  /** Clearance over the top of the withers as it was read, moved by what the head changes; undefined where it was not read. */
+  readonly clearance: { readonly mm: number; readonly words: string; readonly state: string } | undefined;
 }
 
 /** The section at a station under a moved head; undefined where there is no trace. */
@@ -27,7 +29,29 @@ export function sectionView(point: SweepPoint, station: Station): SectionView | 
     const words = `${limit.value > 0 ? "+" : ""}${printed({ value: limit.value, u: limit.u }, "deg")}`;
     return { at: [(inner[0] + outer[0]) / 2, (inner[1] + outer[1]) / 2], words, outcome: limit.outcome };
   };
-  return { ...placed, station, gap: { near: gap("near"), off: gap("off") }, spread: spreadOf(point, placed) };
+  const clearance = placed.head.length > 0 ? clearanceOf(point.limits) : undefined;
+  const head = clearance === undefined ? placed.head : lifted(placed.head, clearance.mm);
+  return { ...placed, head, station, gap: { near: gap("near"), off: gap("off") }, spread: spreadOf(point, head), clearance };
+}
+
+const CLEARANCES = ["clearance-girthed", "clearance-rider-up", "clearance-half-seat"];
+
+/** The first clearance that was read, in the order of the work. */
+function clearanceOf(limits: readonly Judged[]): SectionView["clearance"] {
+  const read = CLEARANCES.map((rule) => limits.find((one) => one.rule === rule && one.value !== undefined)).find((one) => one !== undefined);
+  if (read?.value === undefined) return undefined;
+  const state = limitRule(read.rule).state.replaceAll("-", " ");
+  return { mm: read.value, words: `${read.value.toFixed(0)} mm`, state };
+}
+
+/**
+ * The head set so high that its crown clears the back by so much. How high a head stands over its panel is read by
+ * nobody, so the computed height is not shown where a clearance was read.
+ */
+function lifted(head: Placed["head"], clearanceMm: number): Placed["head"] {
+  const inside = head.slice(0, head.length / 2);
+  const crown = Math.max(...inside.map(([, z]) => z));
+  return head.map(([y, z]) => [y, z + clearanceMm - crown] as const);
 }
 
 /** Tree's face against the back's; the warm trace where there is no cold one. */
@@ -37,7 +61,7 @@ function faceLimit(limits: readonly Judged[], station: Station, side: Side): Jud
 }
 
 /** The spread across the lowest points of the head's inside. */
-function spreadOf({ spreadMm }: SweepPoint, { head }: Placed): Span | undefined {
+function spreadOf({ spreadMm }: SweepPoint, head: Placed["head"]): Span | undefined {
   if (head.length === 0) return undefined;
   const inside = head.slice(0, head.length / 2);
   const near = inside[0] ?? [0, 0];

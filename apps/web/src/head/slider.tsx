@@ -7,11 +7,13 @@ const held = (mm: number) => Math.min(CHANGE_MAX_MM, Math.max(-CHANGE_MAX_MM, mm
 interface Props {
   readonly todayMm: number;
   readonly changeMm: number;
+  /** The change that the work answer names; undefined where it names none. */
+  readonly answeredMm: number | undefined;
   readonly onChange: (changeMm: number) => void;
 }
 
 /** Moves the head: by the slider, by a key, or typed. */
-export function HeadSlider({ todayMm, changeMm, onChange }: Props) {
+export function HeadSlider({ todayMm, changeMm, answeredMm, onChange }: Props) {
   const move = (mm: number) => onChange(held(mm));
   // The slider steps by whole millimetres; a typed half stays where it was put.
   const digits = Number.isInteger(changeMm) ? 0 : 1;
@@ -48,6 +50,11 @@ export function HeadSlider({ todayMm, changeMm, onChange }: Props) {
         <button type="button" onClick={() => move(0)} disabled={changeMm === 0}>
           As today
         </button>
+        {answeredMm === undefined ? null : (
+          <button type="button" onClick={() => move(answeredMm)} disabled={changeMm === answeredMm}>
+            As answered <span className="figure">{signed(answeredMm)}</span>
+          </button>
+        )}
       </div>
     </div>
   );
