@@ -13,7 +13,7 @@ export interface Mesh {
 export const MESHES = {
   fine: { nx: 90, nv: 24 },
   sweep: { nx: 45, nv: 24 },
-  draw: { nx: 24, nv: 10 },
+  draw: { nx: 12, nv: 8 },
 } as const satisfies Record<string, Mesh>;
 
 /** Thinnest panel that is calculated with, mm; a thinner figure comes only from carrying a wedge on past its stations. */

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { calliperOnBare } from "./calliper-on-bare.ts";
 import type { Survey } from "./case.ts";
 import { putAt, stepsOf } from "./path.ts";
 import { fieldAt } from "./schema-fields.ts";
@@ -7,6 +8,8 @@ import { fieldAt } from "./schema-fields.ts";
 export function withAnswer(survey: Survey, path: string, typed: number | string): Survey | undefined {
   const field = fieldAt(path);
   const parsed = field && z.core.safeParse(field.schema, typed);
+  if (!parsed?.success) return undefined;
+  const onBare = survey.saddle.looked.level === "bare" && path.startsWith("saddle.");
   // The place's own schema made the value, so the shape stays that of Survey.
-  return parsed?.success ? (putAt(survey, stepsOf(path), parsed.data) as Survey) : undefined;
+  return putAt(survey, stepsOf(path), onBare ? calliperOnBare(parsed.data) : parsed.data) as Survey;
 }

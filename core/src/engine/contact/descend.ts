@@ -11,7 +11,7 @@ const LONGEST_STEP = 20;
 /** How far a cell may move sideways before the surface is read again, mm. */
 const FRESH_WITHIN = 4;
 /** Angle beyond which a body has tipped, rad (assumption: 0.3 to 0.8; nothing that is meant to lie on a surface rests so). */
-const TIPPED = 0.5;
+const TIPPED = 0.35;
 const MOST_STEPS = 80;
 /** Residual from which one more step is likely the last, so that the surface itself is read after it. */
 const NEAR = 3e-5;
