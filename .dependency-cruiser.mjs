@@ -17,12 +17,21 @@ const home = {
 const looksUp = Object.keys(home).map((room) => ({
   name: `${room}-looks-up`,
   severity: "error",
-  comment: `Imports look only up the list (${rooms.join(", ")}, answer.ts): ${home[room]}.`,
+  comment: `Imports look only up the list (${rooms.join(", ")}, answer.ts, papers.ts): ${home[room]}.`,
   from: { path: `^core/src/${room}/`, pathNot: isTest },
-  to: { path: `^core/src/(answer(\\.ts$|/)|(${[...rooms.slice(rooms.indexOf(room) + 1), "-"].join("|")})/)` },
+  to: {
+    path: `^core/src/((answer|papers)(\\.ts$|/)|(${[...rooms.slice(rooms.indexOf(room) + 1), "-"].join("|")})/)`,
+  },
 }));
 
 const closed = [
+  {
+    name: "answer-looks-up",
+    comment:
+      "answer.ts is the road to an answer: what puts it in words for paper belongs in papers, a layout in report.",
+    from: { path: "^core/src/answer(\\.ts$|/)", pathNot: isTest },
+    to: { path: "^core/src/(papers(\\.ts$|/)|report/)" },
+  },
   {
     name: "engine-knows-engine",
     comment:

@@ -32,16 +32,17 @@ const stateReadings = {
   }),
 } as const;
 
-const hand = z
-  .enum(["even", "tight-at-tip", "tight-at-top", "loose", "not-looked"])
-  .default("not-looked")
-  .meta({ description: "hand between point and horse, down the point" });
+const hand = (side: "near" | "off") =>
+  z
+    .enum(["even", "tight-at-tip", "tight-at-top", "loose", "not-looked"])
+    .default("not-looked")
+    .meta({ description: `hand between point and horse, down the ${side} point` });
 
 export const stateSchema = z.strictObject(stateReadings);
 export const girthedSchema = z.strictObject({
   ...stateReadings,
-  handNear: hand,
-  handOff: hand,
+  handNear: hand("near"),
+  handOff: hand("off"),
   bridgeNear: measured({
     kind: "length",
     lo: 0,

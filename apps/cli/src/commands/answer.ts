@@ -1,32 +1,25 @@
 import { answerLine } from "../answer-line.ts";
 import { answerBrief, answerText } from "../answer-text.ts";
-import { type Command, type Given, wholeNumber } from "../command.ts";
+import type { Command, Given } from "../command.ts";
 import type { Desk } from "../desk.ts";
-import { EXIT, Stop } from "../exit.ts";
+import { EXIT } from "../exit.ts";
 import { caseFiles, caseName, isFolder } from "../files.ts";
+import { horseNamed } from "../horses.ts";
 import { type GoodCase, openOrTell } from "../open-case.ts";
+import { writeSheets } from "../paper.ts";
 import { solve } from "../solve.ts";
 
-const HORSES_MOST = 8;
-
-function horsesOf({ survey }: GoodCase, given: Given): number[] {
-  const wanted = wholeNumber(given, "horse", 1, HORSES_MOST);
-  if (wanted === undefined) return survey.horses.map((_, at) => at);
-  if (wanted <= survey.horses.length) return [wanted - 1];
-  throw new Stop(EXIT.wrongUse, `--horse ${wanted}: this case has ${survey.horses.length}.`);
-}
-
-function answerOne(file: string, good: GoodCase, given: Given, desk: Desk): void {
+async function answerOne(file: string, good: GoodCase, given: Given, desk: Desk): Promise<void> {
   const name = caseName(file);
-  for (const horse of horsesOf(good, given)) {
+  const isList = isFolder(given.takes[0] ?? "");
+  const only = horseNamed(good.survey, given);
+  for (const horse of only === undefined ? good.survey.horses.keys() : [only]) {
     const result = solve(good.survey, horse, `${name}, ${good.survey.horses[horse]?.name ?? ""}`, desk);
-    const isList = isFolder(given.takes[0] ?? "");
-    const lines = given.isOn("json")
-      ? [answerLine(name, result)]
-      : isList
-        ? answerBrief(name, result)
-        : [...answerText(result), ""];
-    for (const line of lines) desk.say(line);
+    const inWords = () => (isList ? answerBrief(name, result) : [...answerText(result), ""]);
+    for (const line of given.isOn("json") ? [answerLine(name, result)] : inWords()) desk.say(line);
+    const folder = given.text("sheets");
+    if (folder === undefined) continue;
+    for (const path of await writeSheets(folder, name, good.survey, result)) desk.tell(`written: ${path}`);
   }
 }
 
@@ -43,9 +36,18 @@ export const answerCase: Command = {
   options: {
     horse: { type: "string", value: "N", says: "only the N-th horse of the case, counted from 1" },
     json: { type: "boolean", says: "one line of JSON for each case and horse" },
+    sheets: {
+      type: "string",
+      value: "DIR",
+      says: "also writes letter, sheet and template of each horse there",
+    },
   },
   examples: [
     ["answer first.json", "all horses of one case, in full"],
+    [
+      "answer first.json --sheets sheets",
+      "and first-horse-1-letter.pdf, -sheet.pdf, -template.pdf, -template.svg",
+    ],
     ["answer examples/cases", "every case of a folder, in short"],
     ["answer examples/cases --json", "the same for another program"],
   ],
@@ -53,7 +55,7 @@ export const answerCase: Command = {
     let wrong = 0;
     for (const file of caseFiles(given.takes[0] ?? "")) {
       const good = openOrTell(file, desk);
-      if (good) answerOne(file, good, given, desk);
+      if (good) await answerOne(file, good, given, desk);
       else wrong += 1;
     }
     return wrong === 0 ? EXIT.answered : EXIT.problemInCase;

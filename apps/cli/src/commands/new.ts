@@ -5,10 +5,9 @@ import type { Command } from "../command.ts";
 import type { Desk } from "../desk.ts";
 import { EXIT, Stop } from "../exit.ts";
 import { caseName, isThere, writeWhole } from "../files.ts";
+import { HORSES_MOST } from "../horses.ts";
 import { openCase } from "../open-case.ts";
 import { walkVisit } from "../visit-walk.ts";
-
-const HORSES_MOST = 8;
 
 async function howMany(desk: Desk): Promise<number> {
   for (;;) {
