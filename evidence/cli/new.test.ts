@@ -55,6 +55,17 @@ describe("new", () => {
     expect(ran.out).toContain("WHAT'S BEEN GOING ON");
   });
 
+  it("never puts the same question twice in the same words", () => {
+    const path = join(folderWith({}), "first.json");
+    const said = treewright(["new", path], `2\n${"\n".repeat(questions(2).length + 2)}`).out.replace(
+      /\s+/g,
+      " ",
+    );
+    const asked = [...said.matchAll(/\d+ of \d+ (.*?) \[/g)].map((match) => match[1]);
+    expect(asked.length).toBeGreaterThan(300);
+    expect(asked.filter((words, at) => asked.indexOf(words) !== at)).toEqual([]);
+  });
+
   it("takes up a full case and loses nothing of it", () => {
     const path = join(folderWith({}), "full.json");
     writeFileSync(path, readFileSync(fullCase));

@@ -28,10 +28,16 @@ function whereToGoOn(asked: readonly Question[], draft: CaseFile): number {
   return lastPlace(asked, isAnswered) + 1;
 }
 
+/** With more than one horse in the case every question of a horse says which. */
+function whose({ path }: Question, { horses }: CaseFile): string {
+  const horse = horses[Number(/^horses\[(\d+)\]/.exec(path)?.[1] ?? Number.NaN)];
+  return horse && horses.length > 1 ? `${horse.name}: ` : "";
+}
+
 function heading(question: Question, at: number, count: number, draft: CaseFile): string[] {
   const stands = standing(draft, question.path);
   return [
-    ...wrap(`${at + 1} of ${count}  ${question.asks} [${question.hint}]`, 0, 2),
+    ...wrap(`${at + 1} of ${count}  ${whose(question, draft)}${question.asks} [${question.hint}]`, 0, 2),
     ...wrap(`Enter: ${stands === undefined ? question.enterMeans : `${stands} stays`}`, 2, 2),
   ];
 }
