@@ -13,14 +13,19 @@ beforeAll(async () => {
 });
 afterAll(() => served.close());
 
-const example = (name: string) => readFileSync(new URL(`../../examples/cases/${name}`, import.meta.url), "utf8");
+const example = (name: string) =>
+  readFileSync(new URL(`../../examples/cases/${name}`, import.meta.url), "utf8");
 const settled = (page: Page) => page.waitForSelector(".answers[aria-busy=false]");
-const workAnswer = (page: Page) => page.locator(".answer", { has: page.locator(".over", { hasText: "Work" }) }).getAttribute("data-answer");
+const workAnswer = (page: Page) =>
+  page.locator(".answer", { has: page.locator(".over", { hasText: "Work" }) }).getAttribute("data-answer");
 const after = (page: Page) => page.locator(".follows .after").allTextContents();
 
 async function lay(page: Page, name: string): Promise<void> {
   await page.getByLabel("Examples").selectOption(name);
-  await page.waitForFunction((title) => document.querySelector(".title-block dd")?.textContent === title, JSON.parse(example(name)).title);
+  await page.waitForFunction(
+    (title) => document.querySelector(".title-block dd")?.textContent === title,
+    JSON.parse(example(name)).title,
+  );
   await settled(page);
 }
 
@@ -41,7 +46,9 @@ test("an example lies open with its three answers and their reasons, and all com
     await answer.getByText(/^Why/).click();
     expect(await answer.locator(".reasons li").count()).toBeGreaterThan(0);
   }
-  expect(new Set(asked.map((address) => new URL(address).origin))).toEqual(new Set([new URL(served.url).origin]));
+  expect(new Set(asked.map((address) => new URL(address).origin))).toEqual(
+    new Set([new URL(served.url).origin]),
+  );
   expect(faults).toEqual([]);
   await page.close();
 });
@@ -114,13 +121,18 @@ test("a file comes back as it went in, sign for sign, but for what was typed", a
   const place = join(tmpdir(), `treewright-${process.pid}.json`);
   await writeFile(place, odd);
   await page.locator("input[type=file]").setInputFiles(place);
-  await page.waitForFunction((title) => document.querySelector(".title-block dd")?.textContent === title, JSON.parse(odd).title);
+  await page.waitForFunction(
+    (title) => document.querySelector(".title-block dd")?.textContent === title,
+    JSON.parse(odd).title,
+  );
   expect(await saved(page)).toBe(odd);
   await goToField(page, "horses[0].girthed.rock");
   const box = page.locator("[data-reading='horses[0].girthed.rock']");
   await box.fill("0,25 in");
   await box.press("Enter");
-  await page.waitForFunction(() => document.querySelector(".saved-line")?.textContent?.startsWith("Not saved"));
+  await page.waitForFunction(() =>
+    document.querySelector(".saved-line")?.textContent?.startsWith("Not saved"),
+  );
   const now = await saved(page);
   expect(JSON.parse(now).horses[0].girthed.rock).toBe("0,25 in");
   const [a, b] = [odd.split("\n"), now.split("\n")];
@@ -129,7 +141,10 @@ test("a file comes back as it went in, sign for sign, but for what was typed", a
 });
 
 async function saved(page: Page): Promise<string> {
-  const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save" }).click()]);
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save" }).click(),
+  ]);
   return readFile(await download.path(), "utf8");
 }
 
@@ -152,12 +167,18 @@ test("letter, sheet and template are made on the device as PDF", async () => {
   const { page, asked, faults } = await served.open();
   await settled(page);
   for (const name of ["Letter", "Sheet", "Template"]) {
-    const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: `${name} as PDF` }).click()]);
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: `${name} as PDF` }).click(),
+    ]);
     const bytes = await readFile(await download.path());
     expect(bytes.subarray(0, 5).toString()).toBe("%PDF-");
     expect(bytes.length).toBeGreaterThan(8_000);
   }
-  expect(new Set(asked.map((address) => address.replace(/^blob:/, "")).map((address) => new URL(address).origin)).size).toBe(1);
+  expect(
+    new Set(asked.map((address) => address.replace(/^blob:/, "")).map((address) => new URL(address).origin))
+      .size,
+  ).toBe(1);
   expect(faults).toEqual([]);
   await page.close();
 });
@@ -170,7 +191,10 @@ test("each horse of a saddle has answers of its own", async () => {
   const horses = page.getByLabel("Horse", { exact: true });
   const before = await page.locator("[data-horse]").getAttribute("data-horse");
   await horses.selectOption({ index: 1 });
-  await page.waitForFunction((first) => document.querySelector("[data-horse]")?.getAttribute("data-horse") !== first, before);
+  await page.waitForFunction(
+    (first) => document.querySelector("[data-horse]")?.getAttribute("data-horse") !== first,
+    before,
+  );
   await settled(page);
   expect(await hash()).toMatch(/^[0-9a-f]+$/);
   await page.close();
@@ -186,7 +210,8 @@ test("the whole way by keyboard alone", async () => {
     }
     throw new Error("not reached by Tab");
   };
-  const focused = (css: string) => () => page.evaluate((wanted) => document.activeElement?.matches(wanted) ?? false, css);
+  const focused = (css: string) => () =>
+    page.evaluate((wanted) => document.activeElement?.matches(wanted) ?? false, css);
   await tabTo(focused(".stations button:nth-child(2)"));
   await page.keyboard.press("Space");
   expect(await page.locator(".section-figure h3").textContent()).toMatch(/^Mid/);
@@ -199,6 +224,8 @@ test("the whole way by keyboard alone", async () => {
   const first = await page.evaluate(() => document.activeElement?.id);
   await page.keyboard.press("Enter");
   expect(await page.evaluate(() => document.activeElement?.id)).not.toBe(first);
-  expect(await page.evaluate(() => getComputedStyle(document.activeElement ?? document.body).outlineStyle)).not.toBe("none");
+  expect(
+    await page.evaluate(() => getComputedStyle(document.activeElement ?? document.body).outlineStyle),
+  ).not.toBe("none");
   await page.close();
 });

@@ -40,5 +40,7 @@ test("the same figures in Node and Chromium on all examples, with one worker and
   expect(new Set(node.map(({ figures }) => figures.answers[2])).size).toBeGreaterThanOrEqual(8);
   expect(await inChromium(1)).toEqual(node);
   expect(await inChromium(2)).toEqual(node);
-  console.log(`${node.length} horses: the same digits in Node and in Chromium ${served.browser.version()}, with 1 and 2 workers`);
+  console.log(
+    `${node.length} horses: the same digits in Node and in Chromium ${served.browser.version()}, with 1 and 2 workers`,
+  );
 });

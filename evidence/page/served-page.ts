@@ -1,4 +1,4 @@
-import { mkdtemp, mkdir, rm, symlink } from "node:fs/promises";
+import { mkdir, mkdtemp, rm, symlink } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -12,7 +12,10 @@ export interface ServedPage {
   readonly url: string;
   readonly browser: Browser;
   /** A fresh page with nothing kept from another, and a list of every address it asked for. */
-  open(path?: string, size?: { width: number; height: number }): Promise<{ page: Page; asked: string[]; faults: string[] }>;
+  open(
+    path?: string,
+    size?: { width: number; height: number },
+  ): Promise<{ page: Page; asked: string[]; faults: string[] }>;
   close(): Promise<void>;
 }
 

@@ -43,7 +43,12 @@ export async function give(target: string, page: Shelf, examples: Shelf): Promis
 const cases = async (examples: Shelf) => (await examples.names()).filter((name) => name.endsWith(".json"));
 
 function listOf(names: string[]): Given {
-  return { status: 200, type: "application/json; charset=utf-8", body: Buffer.from(JSON.stringify(names)), keep: false };
+  return {
+    status: 200,
+    type: "application/json; charset=utf-8",
+    body: Buffer.from(JSON.stringify(names)),
+    keep: false,
+  };
 }
 
 function find(path: string, page: Shelf, examples: Shelf): Promise<Buffer | undefined> {

@@ -1,7 +1,7 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
-import { give, type Given } from "./answer-request.ts";
+import { type Given, give } from "./answer-request.ts";
 import { HEADERS } from "./headers.ts";
 import { shelf } from "./shelf.ts";
 
@@ -30,7 +30,11 @@ export async function startServer({ root, port }: Place): Promise<Running> {
   return { url: `http://${HOST}:${taken}/`, close: () => close(server) };
 }
 
-async function respond(request: IncomingMessage, response: ServerResponse, look: () => Promise<Given>): Promise<void> {
+async function respond(
+  request: IncomingMessage,
+  response: ServerResponse,
+  look: () => Promise<Given>,
+): Promise<void> {
   const given = refusal(request) ?? (await look());
   response.writeHead(given.status, {
     ...HEADERS,
@@ -49,9 +53,12 @@ function refusal(request: IncomingMessage): Given | undefined {
     body: Buffer.from(`${words}\n`),
     keep: false,
   });
-  if (request.method !== "GET" && request.method !== "HEAD") return refuse(405, "This server only gives; it takes nothing.");
+  if (request.method !== "GET" && request.method !== "HEAD")
+    return refuse(405, "This server only gives; it takes nothing.");
   const name = (request.headers.host ?? "").replace(/:\d+$/, "");
-  return name === HOST || name === "localhost" ? undefined : refuse(403, "This server answers to 127.0.0.1 and localhost only.");
+  return name === HOST || name === "localhost"
+    ? undefined
+    : refuse(403, "This server answers to 127.0.0.1 and localhost only.");
 }
 
 function listen(server: Server, port: number): Promise<number> {
@@ -74,5 +81,7 @@ function close(server: Server): Promise<void> {
 if (process.argv[1] !== undefined && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) {
   const root = fileURLToPath(new URL("../../../", import.meta.url));
   const { url } = await startServer({ root, port: USUAL_PORT });
-  process.stdout.write(`Treewright stands at ${url}\nIt is served to this machine only. Stop it with Ctrl-C.\n`);
+  process.stdout.write(
+    `Treewright stands at ${url}\nIt is served to this machine only. Stop it with Ctrl-C.\n`,
+  );
 }

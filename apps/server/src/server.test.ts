@@ -42,7 +42,11 @@ function raw(target: string, method = "GET", host = "127.0.0.1"): Promise<string
 }
 
 test("the page, its parts and the cases come with their types and the strict policy", async () => {
-  for (const [path, type] of [["", "text/html"], ["assets/a-1.js", "text/javascript"], ["examples/one.json", "application/json"]]) {
+  for (const [path, type] of [
+    ["", "text/html"],
+    ["assets/a-1.js", "text/javascript"],
+    ["examples/one.json", "application/json"],
+  ]) {
     const given = await fetch(running.url + path);
     expect(given.status).toBe(200);
     expect(given.headers.get("content-type")).toContain(type);

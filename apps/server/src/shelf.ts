@@ -28,7 +28,10 @@ export function shelf(folder: string): Shelf {
     async names() {
       try {
         const entries = await readdir(folder, { withFileTypes: true });
-        return entries.filter((entry) => entry.isFile() && PLAIN.test(entry.name)).map((entry) => entry.name).sort();
+        return entries
+          .filter((entry) => entry.isFile() && PLAIN.test(entry.name))
+          .map((entry) => entry.name)
+          .sort();
       } catch {
         return [];
       }

@@ -4,6 +4,8 @@ import "./look/fonts.css";
 import "./look/tokens.css";
 import "./look/base.css";
 import "./look/page.css";
+import "./look/answers.css";
+import "./look/bench.css";
 import "./look/drawing.css";
 import "./look/readings.css";
 import "./look/print.css";
@@ -20,7 +22,9 @@ const OPENING = "09-alter-in-the-saddle.json";
 async function firstCase(): Promise<{ text: string; name: string }> {
   const names = await exampleNames().catch((): string[] => []);
   const name = names.includes(OPENING) ? OPENING : names[0];
-  return name === undefined ? { text: emptyCase(today()), name: "new-case.json" } : { text: await exampleText(name), name };
+  return name === undefined
+    ? { text: emptyCase(today()), name: "new-case.json" }
+    : { text: await exampleText(name), name };
 }
 
 async function start(root: HTMLElement): Promise<void> {

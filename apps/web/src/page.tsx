@@ -4,8 +4,8 @@ import { NextReading } from "./answers/next-reading.tsx";
 import { WorkedOut } from "./answers/worked-out.tsx";
 import { FileKeys } from "./case/file-keys.tsx";
 import type { Hand } from "./desk/hand.ts";
-import { Bench } from "./drawing/bench.tsx";
 import { BackLine } from "./drawing/back-line.tsx";
+import { Bench } from "./drawing/bench.tsx";
 import { Patterns } from "./drawing/patterns.tsx";
 import { backLineView } from "./drawing/view.ts";
 import { Looks } from "./look/looks.tsx";
@@ -28,10 +28,18 @@ export function Page({ hand }: { hand: Hand }) {
         <Looks />
       </header>
       <main>
-        <BackLine view={backLineView(desk.read.survey, desk.horse, desk.sweep.get(0))} station={desk.station} onStation={(station) => hand.station(station)} />
+        <BackLine
+          view={backLineView(desk.read.survey, desk.horse, desk.sweep.get(0))}
+          station={desk.station}
+          onStation={(station) => hand.station(station)}
+        />
         <TitleBlock desk={desk} hand={hand} />
         <div id="answers" tabIndex={-1}>
-          {desk.answer ? <Answers answer={desk.answer} answering={desk.answering} /> : <NoAnswer failed={desk.failed} />}
+          {desk.answer ? (
+            <Answers answer={desk.answer} answering={desk.answering} />
+          ) : (
+            <NoAnswer failed={desk.failed} />
+          )}
           {desk.answer ? <WorkedOut answer={desk.answer} answering={desk.answering} /> : null}
           {desk.answer?.answers.next ? <NextReading next={desk.answer.answers.next} /> : null}
         </div>
@@ -41,8 +49,9 @@ export function Page({ hand }: { hand: Hand }) {
       </main>
       <footer className="page-foot">
         <p>
-          Treewright advises a qualified person and replaces no one. Pain, heat, swelling, sores or lameness go to a vet before any fit is judged. Follow
-          the maker, the licence and the rules of the place. Everything is worked out on this device; nothing leaves it.
+          Treewright advises a qualified person and replaces no one. Pain, heat, swelling, sores or lameness
+          go to a vet before any fit is judged. Follow the maker, the licence and the rules of the place.
+          Everything is worked out on this device; nothing leaves it.
         </p>
       </footer>
     </>
@@ -51,7 +60,12 @@ export function Page({ hand }: { hand: Hand }) {
 
 function NoAnswer({ failed }: { failed: string | undefined }) {
   const slow = useLater();
-  if (failed) return <p className="problem" role="alert">This case could not be answered: {failed}. What was typed is kept.</p>;
+  if (failed)
+    return (
+      <p className="problem" role="alert">
+        This case could not be answered: {failed}. What was typed is kept.
+      </p>
+    );
   return <p className="answers-wait">{slow ? "The first answer is being worked out." : ""}</p>;
 }
 

@@ -7,15 +7,19 @@ import { horseShutsFit } from "@treewright/core/judge/horse-flag.ts";
 import type { Survey } from "@treewright/core/survey/case.ts";
 import type { CaseRead } from "@treewright/core/survey/read-case.ts";
 
-export type { Answer, Survey };
 export type { Placed } from "@treewright/core/answer/placed.ts";
-export { documentOf, PAPER_KINDS, type PaperKind } from "@treewright/core/papers.ts";
-export { type MovedHeads, movedHeads, type SweepPoint } from "./bench/moved-heads.ts";
-export type { Fit, PressureField, Rest, SectionFit, ThirdFit } from "@treewright/core/fit/fit.ts";
-export { horseWords, mayRideSays, saddleWords, type Words, workWords } from "@treewright/core/judge/answer-words.ts";
-export type { Answered, Because, JudgedLimit, NextReading } from "@treewright/core/judge/judgement.ts";
+export type { PressureField, Rest } from "@treewright/core/fit/fit.ts";
+export {
+  horseWords,
+  mayRideSays,
+  saddleWords,
+  type Words,
+  workWords,
+} from "@treewright/core/judge/answer-words.ts";
+export type { Answered, Because, NextReading } from "@treewright/core/judge/judgement.ts";
 export { limitRule } from "@treewright/core/judge/limits/all.ts";
 export type { Judged } from "@treewright/core/judge/remedy/judged.ts";
+export { documentOf, PAPER_KINDS, type PaperKind } from "@treewright/core/papers.ts";
 export type { Setting } from "@treewright/core/reach/setting.ts";
 export { printed } from "@treewright/core/report/figures.ts";
 export { OUTCOME_WORDS } from "@treewright/core/report/outcome-mark.ts";
@@ -30,6 +34,8 @@ export { FIELDS, type FieldRecord, fieldAt } from "@treewright/core/survey/schem
 export type { Outcome } from "@treewright/core/terms/answers.ts";
 export { ABSENT } from "@treewright/core/terms/knowing.ts";
 export { SIDES, type Side, STATIONS, type Station } from "@treewright/core/terms/places.ts";
+export { type MovedHeads, movedHeads, type SweepPoint } from "./bench/moved-heads.ts";
+export type { Answer, Survey };
 
 /** A case that core has taken. */
 export type Accepted = Extract<CaseRead, { ok: true }>;

@@ -8,12 +8,14 @@ export function TitleBlock({ desk, hand }: { desk: Desk; hand: Hand }) {
     <dl className="title-block">
       <Cell name={survey.invented ? "Case (invented example)" : "Case"} words={survey.title} />
       <div>
-        <dt>
-          {survey.horses.length > 1 ? <label htmlFor="horse">Horse</label> : "Horse"}
-        </dt>
+        <dt>{survey.horses.length > 1 ? <label htmlFor="horse">Horse</label> : "Horse"}</dt>
         <dd>
           {survey.horses.length > 1 ? (
-            <select id="horse" value={desk.horse} onChange={(event) => hand.horse(Number(event.target.value))}>
+            <select
+              id="horse"
+              value={desk.horse}
+              onChange={(event) => hand.horse(Number(event.target.value))}
+            >
               {survey.horses.map((horse, index) => (
                 <option key={horse.name} value={index}>
                   {horse.name}
@@ -26,7 +28,10 @@ export function TitleBlock({ desk, hand }: { desk: Desk; hand: Hand }) {
         </dd>
       </div>
       <Cell name="Saddle" words={survey.saddle.name} />
-      <Cell name="Visit" words={[survey.visit.date, survey.visit.place].filter((part) => part !== "").join(", ")} />
+      <Cell
+        name="Visit"
+        words={[survey.visit.date, survey.visit.place].filter((part) => part !== "").join(", ")}
+      />
       <Cell name="Hand" words={survey.worker.name || "not said"} />
     </dl>
   );

@@ -1,5 +1,15 @@
 import { ReadingLink } from "../readings/link.tsx";
-import { type Answer, type Answered, type Because, horseWords, mayRideSays, type Setting, saddleWords, type Words, workWords } from "../road.ts";
+import {
+  type Answer,
+  type Answered,
+  type Because,
+  horseWords,
+  mayRideSays,
+  type Setting,
+  saddleWords,
+  type Words,
+  workWords,
+} from "../road.ts";
 
 interface Told {
   readonly over: string;
@@ -23,9 +33,18 @@ export function Answers({ answer, answering }: { answer: Answer; answering: bool
   const told: Told[] = [
     { over: "Horse", words: horseWords(horse.id), beside: [], answered: horse },
     { over: "Saddle", words: saddleWords(saddle.id), beside: [], answered: saddle },
-    { over: "Work", words: workWords(work.id), beside: work.also.map((id) => bare(workWords(id).heading)), answered: work, setting: answer.answers.setting },
+    {
+      over: "Work",
+      words: workWords(work.id),
+      beside: work.also.map((id) => bare(workWords(id).heading)),
+      answered: work,
+      setting: answer.answers.setting,
+    },
   ];
-  const ordered = [...told.filter((one) => stops(one.answered)), ...told.filter((one) => !stops(one.answered))];
+  const ordered = [
+    ...told.filter((one) => stops(one.answered)),
+    ...told.filter((one) => !stops(one.answered)),
+  ];
   return (
     <section className="answers" aria-label="The three answers" aria-busy={answering}>
       <p className="may-ride">
@@ -90,9 +109,7 @@ function Reasons({ because, cautions }: { because: readonly Because[]; cautions:
         </ul>
       ) : null}
       <details>
-        <summary>
-          Why: {because.length === 1 ? "one reason" : `${because.length} reasons`}
-        </summary>
+        <summary>Why: {because.length === 1 ? "one reason" : `${because.length} reasons`}</summary>
         <ol className="reasons">
           {because.map((one) => (
             <Reason key={one.rule + one.says} because={one} />

@@ -1,4 +1,4 @@
-import { type Outcome, OUTCOME_WORDS } from "../road.ts";
+import { OUTCOME_WORDS, type Outcome } from "../road.ts";
 
 const brackets = "M7 2H3v16h4M41 2h4v16h-4";
 

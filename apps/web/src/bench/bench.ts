@@ -1,5 +1,14 @@
 import { expose } from "comlink";
-import { type Answer, answersOf, type MovedHeads, movedHeads, readCase, SEED, type Survey, type SweepPoint } from "../road.ts";
+import {
+  type Answer,
+  answersOf,
+  type MovedHeads,
+  movedHeads,
+  readCase,
+  SEED,
+  type Survey,
+  type SweepPoint,
+} from "../road.ts";
 import { figuresOf } from "./figures-of.ts";
 
 /** Lets a newer request in between two batches of draws. */
@@ -18,7 +27,8 @@ function surveyOf(text: string): Survey {
 }
 
 function headsOf(text: string, horse: number): MovedHeads {
-  if (heads?.text !== text || heads.horse !== horse) heads = { text, horse, moved: movedHeads(surveyOf(text), horse, SEED) };
+  if (heads?.text !== text || heads.horse !== horse)
+    heads = { text, horse, moved: movedHeads(surveyOf(text), horse, SEED) };
   return heads.moved;
 }
 

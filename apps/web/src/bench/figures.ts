@@ -10,9 +10,15 @@ export async function showFigures(root: HTMLElement, workers: number): Promise<v
   const benches = Array.from({ length: workers }, openBench);
   const names = await exampleNames();
   const texts = await Promise.all(names.map(exampleText));
-  const jobs = texts.flatMap((text, index) => horsesOf(text).map((horse) => ({ name: names[index], text, horse })));
+  const jobs = texts.flatMap((text, index) =>
+    horsesOf(text).map((horse) => ({ name: names[index], text, horse })),
+  );
   const found = await Promise.all(
-    jobs.map(async ({ name, text, horse }, index) => ({ name, horse, figures: await benches[index % workers]?.figures(text, horse) })),
+    jobs.map(async ({ name, text, horse }, index) => ({
+      name,
+      horse,
+      figures: await benches[index % workers]?.figures(text, horse),
+    })),
   );
   root.innerHTML = "<h1>Figures of the invented cases</h1><pre></pre>";
   const written = root.querySelector("pre");

@@ -36,15 +36,24 @@ export function movedHeads(survey: Survey, horseIndex: number, seed: number): Mo
   const ready = readyFor(survey, horseIndex, seed, MESHES.sweep);
   const horse = survey.horses[horseIndex];
   if (horse === undefined) throw new RangeError(`horse: ${horseIndex} is not one of ${survey.horses.length}`);
-  const today: readonly MeasuredLimit[] = [...measureLimits(survey, horseIndex), ...computedToday(horse, ready, ready.first)];
+  const today: readonly MeasuredLimit[] = [
+    ...measureLimits(survey, horseIndex),
+    ...computedToday(horse, ready, ready.first),
+  ];
   return { at: (changeMm) => pointAt(survey, ready, today, changeMm) };
 }
 
-function pointAt(survey: Survey, ready: Ready, today: readonly MeasuredLimit[], changeMm: number): SweepPoint | undefined {
+function pointAt(
+  survey: Survey,
+  ready: Ready,
+  today: readonly MeasuredLimit[],
+  changeMm: number,
+): SweepPoint | undefined {
   const { forms } = ready;
   const move = { changeMm, halfTurnRad: undefined };
   const start = ready.today?.pose;
-  const whole = changeMm === 0 ? ready.today : wholeAt(forms, move, { deviations: {}, mesh: MESHES.sweep, start });
+  const whole =
+    changeMm === 0 ? ready.today : wholeAt(forms, move, { deviations: {}, mesh: MESHES.sweep, start });
   if (whole === undefined) return undefined;
   const after = limitsAfter(survey, ready, whole, doubtsAt(ready, changeMm));
   const all = afterChange(today, { setting: asSetting(changeMm, whole), after, others: [] });
@@ -67,5 +76,14 @@ function doubtsAt({ first }: Ready, changeMm: number): AfterDoubts {
 }
 
 function asSetting(changeMm: number, whole: Whole): Setting {
-  return { id: "looked-at", way: "imagined", changeMm, spreadMm: whole.head.spreadMm, halfTurnRad: undefined, plate: undefined, needsBare: false, shutBy: [] };
+  return {
+    id: "looked-at",
+    way: "imagined",
+    changeMm,
+    spreadMm: whole.head.spreadMm,
+    halfTurnRad: undefined,
+    plate: undefined,
+    needsBare: false,
+    shutBy: [],
+  };
 }

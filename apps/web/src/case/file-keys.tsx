@@ -16,7 +16,10 @@ export function FileKeys({ desk, hand }: { desk: Desk; hand: Hand }) {
   };
   const open = async (file: File | undefined) => {
     if (file === undefined) return;
-    if (file.size > CASE_BYTES_MAX) setProblems([{ where: file.name, read: `${file.size} bytes`, allowed: `at most ${CASE_BYTES_MAX} bytes` }]);
+    if (file.size > CASE_BYTES_MAX)
+      setProblems([
+        { where: file.name, read: `${file.size} bytes`, allowed: `at most ${CASE_BYTES_MAX} bytes` },
+      ]);
     else lay(await file.text(), file.name);
   };
   useEffect(() => {
@@ -28,7 +31,10 @@ export function FileKeys({ desk, hand }: { desk: Desk; hand: Hand }) {
     <div className="file-keys">
       <label>
         <span>Examples</span>
-        <select value="" onChange={async (event) => lay(await exampleText(event.target.value), event.target.value)}>
+        <select
+          value={names.includes(desk.fileName) ? desk.fileName : ""}
+          onChange={async (event) => lay(await exampleText(event.target.value), event.target.value)}
+        >
           <option value="" disabled>
             Choose an invented case
           </option>

@@ -43,9 +43,3 @@ export function emptyCase(date: string): string {
 }
 `;
 }
-
-/** A file name made of a title: letters, digits and dashes. */
-export function fileNameOf(title: string): string {
-  const plain = title.toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-|-$/g, "");
-  return `${plain || "case"}.json`;
-}

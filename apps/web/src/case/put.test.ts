@@ -18,7 +18,9 @@ test("only the value written to changes, every other sign stays as typed", () =>
 
 test("what is lacking is added behind what is there", () => {
   expect(put(typed, ["head", "depth"], 95)).toContain('"read": [ 1.50,2 ], "depth": 95 }');
-  expect(put(typed, ["horses", 0, "girthed", "rock"], "4")).toContain('{ "name": "one", "girthed": { "rock": "4" } }');
+  expect(put(typed, ["horses", 0, "girthed", "rock"], "4")).toContain(
+    '{ "name": "one", "girthed": { "rock": "4" } }',
+  );
   expect(put(typed, ["horses", 1], { name: "two" })).toContain('{ "name": "one" },\n    {"name":"two"}\n  ]');
   expect(put(typed, ["rider"], {})).toContain(' ],\n  "rider": {}\n}');
   expect(put("{}", ["a", 0, "b"], 1)).toBe('{ "a": [{ "b": 1 }] }');
@@ -35,10 +37,16 @@ test("an item leaves its list and nothing else", () => {
 });
 
 test("what is written is what is read, wherever it is written", () => {
-  const step = fc.oneof(fc.string({ minLength: 1 }).filter((key) => key !== "__proto__"), fc.constant("a"), fc.constant("b"));
+  const step = fc.oneof(
+    fc.string({ minLength: 1 }).filter((key) => key !== "__proto__"),
+    fc.constant("a"),
+    fc.constant("b"),
+  );
   fc.assert(
     fc.property(
-      fc.jsonValue({ maxDepth: 4 }).filter((file) => typeof file === "object" && file !== null && !Array.isArray(file)),
+      fc
+        .jsonValue({ maxDepth: 4 })
+        .filter((file) => typeof file === "object" && file !== null && !Array.isArray(file)),
       fc.array(step, { minLength: 1, maxLength: 4 }),
       fc.jsonValue({ maxDepth: 1 }),
       fc.constantFrom(0, 1, 2),
@@ -46,7 +54,9 @@ test("what is written is what is read, wherever it is written", () => {
         const plain: Json = JSON.parse(JSON.stringify(value));
         const text = JSON.stringify(file, undefined, indent);
         if (text.includes("__proto__")) return;
-        const inList = path.some((_, depth) => Array.isArray(valueAt(JSON.parse(text), path.slice(0, depth))));
+        const inList = path.some((_, depth) =>
+          Array.isArray(valueAt(JSON.parse(text), path.slice(0, depth))),
+        );
         if (inList) return;
         expect(valueAt(JSON.parse(put(text, path, plain)), path)).toEqual(plain);
       },

@@ -13,16 +13,27 @@ export function put(text: string, path: Path, value: Json): string {
   if (depth === path.length) return splice(text, span.start, span.end, JSON.stringify(value));
   const rest = path.slice(depth);
   const [step] = rest;
-  if (span.kind === "plain" || step === undefined) return splice(text, span.start, span.end, written(rest, value));
+  if (span.kind === "plain" || step === undefined)
+    return splice(text, span.start, span.end, written(rest, value));
   if (span.kind === "list") return append(text, span, span.items, written(rest.slice(1), value));
-  return append(text, span, span.members, `${JSON.stringify(String(step))}: ${written(rest.slice(1), value)}`);
+  return append(
+    text,
+    span,
+    span.members,
+    `${JSON.stringify(String(step))}: ${written(rest.slice(1), value)}`,
+  );
 }
 
 /** Takes one item of a list, or one named value, out of a JSON text. */
 export function take(text: string, path: Path): string {
   const { span, depth } = reach(spansOf(text), path.slice(0, -1));
   if (depth < path.length - 1) return text;
-  const parts = span.kind === "list" ? span.items : span.kind === "record" ? span.members.map(({ start, value }) => ({ start, end: value.end })) : [];
+  const parts =
+    span.kind === "list"
+      ? span.items
+      : span.kind === "record"
+        ? span.members.map(({ start, value }) => ({ start, end: value.end }))
+        : [];
   const step = path.at(-1);
   const index = span.kind === "record" ? span.members.findIndex(({ key }) => key === step) : Number(step);
   const [before, part, after] = [parts[index - 1], parts[index], parts[index + 1]];
@@ -61,16 +72,20 @@ function child(span: Span, step: Step): Span | undefined {
 function written(path: Path, value: Json): string {
   const [step, ...rest] = path;
   if (step === undefined) return JSON.stringify(value);
-  return typeof step === "number" ? `[${written(rest, value)}]` : `{ ${JSON.stringify(step)}: ${written(rest, value)} }`;
+  return typeof step === "number"
+    ? `[${written(rest, value)}]`
+    : `{ ${JSON.stringify(step)}: ${written(rest, value)} }`;
 }
 
 function append(text: string, into: Span, parts: readonly { start: number }[], words: string): string {
   const last = parts.at(-1);
-  if (last === undefined) return splice(text, into.start + 1, into.end - 1, into.kind === "list" ? words : ` ${words} `);
+  if (last === undefined)
+    return splice(text, into.start + 1, into.end - 1, into.kind === "list" ? words : ` ${words} `);
   const tail = text.slice(0, into.end - 1).trimEnd().length;
   const line = text.slice(text.lastIndexOf("\n", last.start) + 1, last.start);
   const ownLine = line.trim() === "" && line !== text.slice(0, last.start);
   return splice(text, tail, tail, ownLine ? `,\n${line}${words}` : `, ${words}`);
 }
 
-const splice = (text: string, start: number, end: number, words: string) => text.slice(0, start) + words + text.slice(end);
+const splice = (text: string, start: number, end: number, words: string) =>
+  text.slice(0, start) + words + text.slice(end);

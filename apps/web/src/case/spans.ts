@@ -2,7 +2,12 @@
 export type Span =
   | { readonly kind: "plain"; readonly start: number; readonly end: number }
   | { readonly kind: "list"; readonly start: number; readonly end: number; readonly items: readonly Span[] }
-  | { readonly kind: "record"; readonly start: number; readonly end: number; readonly members: readonly Member[] };
+  | {
+      readonly kind: "record";
+      readonly start: number;
+      readonly end: number;
+      readonly members: readonly Member[];
+    };
 
 export interface Member {
   readonly key: string;

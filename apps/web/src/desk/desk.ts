@@ -1,5 +1,5 @@
 import { valueAt } from "../case/put.ts";
-import { type Answer, type Problem, type Accepted, type Station, type SweepPoint, stepsOf } from "../road.ts";
+import { type Accepted, type Answer, type Problem, type Station, type SweepPoint, stepsOf } from "../road.ts";
 
 /** A reading that was typed and not accepted: it is kept and shown, and is not in the case. */
 export interface Refused {

@@ -1,5 +1,5 @@
 import { type Json, type Path, put, take } from "../case/put.ts";
-import { type Problem, pathOf, type Accepted, readCase, type Station } from "../road.ts";
+import { type Accepted, type Problem, pathOf, readCase, type Station } from "../road.ts";
 import { type Desk, Held } from "./desk.ts";
 import { Solver } from "./solver.ts";
 

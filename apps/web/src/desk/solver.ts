@@ -35,7 +35,11 @@ export class Solver {
   async #answer(round: number): Promise<void> {
     const { text, horse } = this.#desk.get();
     try {
-      await this.#answering.answer(text, horse, proxy((answer) => this.#take(round, answer)));
+      await this.#answering.answer(
+        text,
+        horse,
+        proxy((answer) => this.#take(round, answer)),
+      );
       if (round === this.#round) this.#desk.change({ answering: false });
     } catch (error) {
       if (round === this.#round) this.#fail(error);

@@ -27,31 +27,72 @@ const TOP = -150;
 const HEIGHT = 280;
 
 /** Neck and croup, for the eye only: nothing of them was measured, and they are drawn dashed. */
-const NECK = [[-470, 96], [-330, 64], [-210, 26], [-110, 4]] as const;
-const CROUP = [[110, 16], [230, 30], [340, 20], [440, -22], [470, -60]] as const;
-const NO_PROFILE = [[0, 0], [110, -22], [230, -34], [340, -30], [440, -16]] as const;
+const NECK = [
+  [-470, 96],
+  [-330, 64],
+  [-210, 26],
+  [-110, 4],
+] as const;
+const CROUP = [
+  [110, 16],
+  [230, 30],
+  [340, 20],
+  [440, -22],
+  [470, -60],
+] as const;
+const NO_PROFILE = [
+  [0, 0],
+  [110, -22],
+  [230, -34],
+  [340, -30],
+  [440, -16],
+] as const;
 
 /** The horse's back from the near side, head to the left: the way in. A station shows its section. */
-export function BackLine(props: { view: BackLineView; station: Station; onStation: (station: Station) => void }) {
+export function BackLine(props: {
+  view: BackLineView;
+  station: Station;
+  onStation: (station: Station) => void;
+}) {
   const { profile, marks, panelEndMm } = props.view;
   const { ref, pixel } = usePixel(WIDTH, { heightMm: HEIGHT });
   const read = profile.length > 1 ? profile : NO_PROFILE;
   const first = read[0] ?? [0, 0];
   const last = read.at(-1) ?? [0, 0];
-  const neck = [...NECK.map(([x, z]) => [x + first[0], -(z + first[1])] as const), [first[0], -first[1]] as const];
-  const croup = [[last[0], -last[1]] as const, ...CROUP.map(([x, z]) => [x + last[0], -(z + last[1])] as const)];
+  const neck = [
+    ...NECK.map(([x, z]) => [x + first[0], -(z + first[1])] as const),
+    [first[0], -first[1]] as const,
+  ];
+  const croup = [
+    [last[0], -last[1]] as const,
+    ...CROUP.map(([x, z]) => [x + last[0], -(z + last[1])] as const),
+  ];
   return (
     <nav className="back-line" aria-label="The horse's back, seen from the near side: choose a station">
-      <svg ref={ref} viewBox={`${LEFT} ${TOP} ${WIDTH} ${HEIGHT}`} preserveAspectRatio="xMidYMid slice" style={{ "--pixel": pixel } as React.CSSProperties} aria-hidden="true">
+      <svg
+        ref={ref}
+        viewBox={`${LEFT} ${TOP} ${WIDTH} ${HEIGHT}`}
+        preserveAspectRatio="xMidYMid slice"
+        style={{ "--pixel": pixel } as React.CSSProperties}
+        aria-hidden="true"
+      >
         <path d={smooth(neck)} className="pen-1" strokeDasharray="9 6" />
         <path d={smooth(croup)} className="pen-1" strokeDasharray="9 6" />
-        <path d={smooth(read.map(([x, z]) => [x, -z]))} className="pen-3" strokeDasharray={profile.length > 1 ? undefined : "14 8"} />
+        <path
+          d={smooth(read.map(([x, z]) => [x, -z]))}
+          className="pen-3"
+          strokeDasharray={profile.length > 1 ? undefined : "14 8"}
+        />
         {panelEndMm === undefined ? null : <PanelLength endMm={panelEndMm} pixel={pixel} />}
         {marks.map((mark) => (
-          <path key={mark.station} d={`M${mark.xMm} ${heightAt(read, mark.xMm) - 26}v52`} className={mark.station === props.station ? "pen-2" : "pen-1"} />
+          <path
+            key={mark.station}
+            d={`M${mark.xMm} ${heightAt(read, mark.xMm) - 26}v52`}
+            className={mark.station === props.station ? "pen-2" : "pen-1"}
+          />
         ))}
       </svg>
-      <div className="stations" role="group" aria-label="Stations">
+      <div className="stations">
         {marks.map((mark) => (
           <button
             key={mark.station}
@@ -79,7 +120,10 @@ function PanelLength({ endMm, pixel }: { endMm: number; pixel: number }) {
   return (
     <g>
       <path d={`M0 ${z - 8}v40M${endMm} ${z - 8}v40M0 ${z}H${endMm}`} className="pen-1" />
-      <path d={`M${-end} ${z + end}l${2 * end} ${-2 * end}M${endMm - end} ${z + end}l${2 * end} ${-2 * end}`} className="pen-2" />
+      <path
+        d={`M${-end} ${z + end}l${2 * end} ${-2 * end}M${endMm - end} ${z + end}l${2 * end} ${-2 * end}`}
+        className="pen-2"
+      />
       <text x={endMm / 2} y={z} textAnchor="middle" dominantBaseline="central" className="on-line">
         panel {Math.round(endMm)} mm
       </text>

@@ -28,7 +28,11 @@ export function Bench({ desk, hand }: { desk: Desk; hand: Hand }) {
         <figcaption>
           <h3>{STATION_WORDS[station]} section, seen from behind</h3>
         </figcaption>
-        {drawn ? <Section drawn={drawn} today={changeMm === 0 ? undefined : sectionView(today, station)} /> : <Lacking paths={answer.lacking} />}
+        {drawn ? (
+          <Section drawn={drawn} today={changeMm === 0 ? undefined : sectionView(today, station)} />
+        ) : (
+          <Lacking paths={answer.lacking} />
+        )}
         {drawn ? <Legend drawn={drawn} moved={changeMm !== 0} /> : null}
       </figure>
       <figure className="pressure-figure">
@@ -38,7 +42,12 @@ export function Bench({ desk, hand }: { desk: Desk; hand: Hand }) {
         <Pressed now={now} desk={desk} />
       </figure>
       <div className="head-column">
-        <HeadSlider todayMm={today.spreadMm} changeMm={changeMm} answeredMm={setting?.changeMm || undefined} onChange={(mm) => hand.moveHead(mm)} />
+        <HeadSlider
+          todayMm={today.spreadMm}
+          changeMm={changeMm}
+          answeredMm={setting?.changeMm || undefined}
+          onChange={(mm) => hand.moveHead(mm)}
+        />
         <Follows rows={followedBy(today, now, station)} />
       </div>
     </section>
@@ -50,7 +59,10 @@ function Legend({ drawn, moved }: { drawn: SectionView; moved: boolean }) {
   const panel = drawn.panel.near.length > 0;
   return (
     <p className="quiet">
-      Dotted: where the back may lie, 95 in 100. {panel ? "Degrees: tree or panel face less back face, positive where it is steeper; both are drawn unpressed. " : ""}
+      Dotted: where the back may lie, 95 in 100.{" "}
+      {panel
+        ? "Degrees: tree or panel face less back face, positive where it is steeper; both are drawn unpressed. "
+        : ""}
       {drawn.clearance ? `The head stands at its clearance as read ${drawn.clearance.state}. ` : ""}
       {moved ? "Dashed: today." : ""}
     </p>
@@ -60,7 +72,12 @@ function Legend({ drawn, moved }: { drawn: SectionView; moved: boolean }) {
 function Pressed({ now, desk }: { now: SweepPoint; desk: Desk }) {
   const { rest } = now.fit;
   if (rest === undefined) return <Lacking paths={desk.answer?.lacking ?? []} />;
-  if (!rest.ok) return <p className="refusal">No rest is found with this head: {rest.why.replaceAll("-", " ")}. No pressure is shown.</p>;
+  if (!rest.ok)
+    return (
+      <p className="refusal">
+        No rest is found with this head: {rest.why.replaceAll("-", " ")}. No pressure is shown.
+      </p>
+    );
   return (
     <>
       <Pressure rest={rest} stations={now.stationsMm} station={desk.station} />
@@ -97,7 +114,9 @@ function Thirds({ rest }: { rest: Rest }) {
           ))}
         </tbody>
       </table>
-      <p className="quiet">For comparing heads on this same back and load only. No figure here says that a saddle does no harm.</p>
+      <p className="quiet">
+        For comparing heads on this same back and load only. No figure here says that a saddle does no harm.
+      </p>
     </details>
   );
 }
@@ -107,8 +126,8 @@ function Shut() {
     <section className="bench shut" aria-label="The drawing">
       <h3>No fit is shown</h3>
       <p>
-        Something was found on this horse that a vet must look at first. Until then no setting, no pressure and no fit is worked out, since a saddle
-        altered for a sore or lame horse hides what hurts it.
+        Something was found on this horse that a vet must look at first. Until then no setting, no pressure
+        and no fit is worked out, since a saddle altered for a sore or lame horse hides what hurts it.
       </p>
     </section>
   );

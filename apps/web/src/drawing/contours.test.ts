@@ -24,7 +24,10 @@ test("a hollow turns the other way than the ground around it", () => {
   expect(areas).toHaveLength(2);
   expect(Math.sign(areas[0] ?? 0)).toBe(-Math.sign(areas[1] ?? 0));
   const outer = Math.max(...areas.map(Math.abs));
-  expect(Math.abs(areas.reduce((sum, one) => sum + one, 0))).toBeCloseTo(outer - Math.min(...areas.map(Math.abs)), 9);
+  expect(Math.abs(areas.reduce((sum, one) => sum + one, 0))).toBeCloseTo(
+    outer - Math.min(...areas.map(Math.abs)),
+    9,
+  );
 });
 
 test("high ground at the edge is closed along the edge", () => {

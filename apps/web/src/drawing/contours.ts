@@ -66,7 +66,8 @@ interface Step {
  */
 export function contours(net: Rimmed, level: number): Point[][] {
   const next = new Map<number, Step>();
-  for (let i = 0; i + 1 < net.high; i += 1) for (let j = 0; j + 1 < net.wide; j += 1) cross(net, level, i, j, next);
+  for (let i = 0; i + 1 < net.high; i += 1)
+    for (let j = 0; j + 1 < net.wide; j += 1) cross(net, level, i, j, next);
   return joined(next);
 }
 

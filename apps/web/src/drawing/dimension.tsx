@@ -10,13 +10,26 @@ export interface Span {
 }
 
 /** A length across with its figure on the line: thin lines, slanted ends. `lineMm`: height of the dimension line. */
-export function Across({ fromMm, toMm, heightMm, words, lineMm, pixel }: Span & { lineMm: number; pixel: number }) {
+export function Across({
+  fromMm,
+  toMm,
+  heightMm,
+  words,
+  lineMm,
+  pixel,
+}: Span & { lineMm: number; pixel: number }) {
   const z = -lineMm;
   const end = 6 * pixel;
   return (
     <g>
-      <path d={`M${fromMm} ${-heightMm - end}V${z - end}M${toMm} ${-heightMm - end}V${z - end}M${fromMm} ${z}H${toMm}`} className="pen-1" />
-      <path d={`M${fromMm - end / 2} ${z + end / 2}l${end} ${-end}M${toMm - end / 2} ${z + end / 2}l${end} ${-end}`} className="pen-2" />
+      <path
+        d={`M${fromMm} ${-heightMm - end}V${z - end}M${toMm} ${-heightMm - end}V${z - end}M${fromMm} ${z}H${toMm}`}
+        className="pen-1"
+      />
+      <path
+        d={`M${fromMm - end / 2} ${z + end / 2}l${end} ${-end}M${toMm - end / 2} ${z + end / 2}l${end} ${-end}`}
+        className="pen-2"
+      />
       <text x={(fromMm + toMm) / 2} y={z} className="on-line" textAnchor="middle" dominantBaseline="central">
         {words}
       </text>
@@ -34,7 +47,12 @@ export function Noted(props: { at: Point; words: string; side: Side; pixel: numb
     <g>
       <path d={`M${y} ${z}L${out * (edgeMm - 44 * pixel)} ${height + 12 * pixel}`} className="pen-1" />
       <circle cx={y} cy={z} r={3 * pixel} className="dot" />
-      <text x={out * edgeMm} y={height} className="figure-word" textAnchor={side === "near" ? "start" : "end"}>
+      <text
+        x={out * edgeMm}
+        y={height}
+        className="figure-word"
+        textAnchor={side === "near" ? "start" : "end"}
+      >
         {words}
       </text>
     </g>
@@ -47,7 +65,10 @@ export function Upright({ toMm, words, pixel }: { toMm: number; words: string; p
   return (
     <g>
       <path d={`M0 0V${-toMm}`} className="pen-2" />
-      <path d={`M${-end / 2} ${end / 2}l${end} ${-end}M${-end / 2} ${-toMm + end / 2}l${end} ${-end}`} className="pen-2" />
+      <path
+        d={`M${-end / 2} ${end / 2}l${end} ${-end}M${-end / 2} ${-toMm + end / 2}l${end} ${-end}`}
+        className="pen-2"
+      />
       <text x={0} y={-toMm / 2} className="on-line" textAnchor="middle" dominantBaseline="central">
         {words}
       </text>

@@ -18,7 +18,8 @@ export function labelsOn(
     for (const loop of loops) {
       if (Math.abs(area(loop)) < SMALLEST) continue;
       const free = (point: Point) =>
-        !labels.some((label) => isNear(label.at, point, APART)) && !edge.some((one) => isNear(one, point, FROM_EDGE));
+        !labels.some((label) => isNear(label.at, point, APART)) &&
+        !edge.some((one) => isNear(one, point, FROM_EDGE));
       const at = loop.find(free);
       if (at) labels.push({ at, words: String(kPa) });
     }

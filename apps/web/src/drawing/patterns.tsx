@@ -6,10 +6,22 @@ export function Patterns() {
         <pattern id="hatch" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
           <path d="M0 0V6" className="pen-1" />
         </pattern>
-        <pattern id="tree-hatch" width="3.5" height="3.5" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
+        <pattern
+          id="tree-hatch"
+          width="3.5"
+          height="3.5"
+          patternUnits="userSpaceOnUse"
+          patternTransform="rotate(-45)"
+        >
           <path d="M0 0V3.5" className="pen-1" />
         </pattern>
-        <pattern id="cross-hatch" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <pattern
+          id="cross-hatch"
+          width="5"
+          height="5"
+          patternUnits="userSpaceOnUse"
+          patternTransform="rotate(45)"
+        >
           <path d="M0 0V5M0 0H5" className="pen-1" />
         </pattern>
       </defs>

@@ -38,8 +38,13 @@ const SEEN_KPA = 1;
 function HalfField({ net }: { net: Net }) {
   const field = rimmed(net);
   const loops = LEVELS_KPA.map((kPa) => ({ kPa, loops: contours(field, kPa) }));
-  const paths = loops.map(({ kPa, loops }) => ({ kPa, d: loops.map((loop) => straight(loop, true)).join("") }));
-  const over = contours(field, CROSS_HATCH_KPA).map((loop) => straight(loop, true)).join("");
+  const paths = loops.map(({ kPa, loops }) => ({
+    kPa,
+    d: loops.map((loop) => straight(loop, true)).join(""),
+  }));
+  const over = contours(field, CROSS_HATCH_KPA)
+    .map((loop) => straight(loop, true))
+    .join("");
   const edge = edgeOf(net);
   return (
     <g>
@@ -47,13 +52,26 @@ function HalfField({ net }: { net: Net }) {
         <path key={kPa} d={d} className={`sepia-${index + 1}`} />
       ))}
       <path d={over} fill="url(#cross-hatch)" />
-      <path d={contours(field, SEEN_KPA).map((loop) => straight(loop, true)).join("")} className="pen-1" strokeDasharray="4 4" />
+      <path
+        d={contours(field, SEEN_KPA)
+          .map((loop) => straight(loop, true))
+          .join("")}
+        className="pen-1"
+        strokeDasharray="4 4"
+      />
       {paths.map(({ kPa, d }) => (
         <path key={kPa} d={d} className="pen-1" />
       ))}
       <path d={straight(edge, true)} className="pen-2" />
       {labelsOn(loops, edge).map(({ at, words }) => (
-        <text key={`${at[0]} ${at[1]}`} x={at[0]} y={at[1]} className="on-line" textAnchor="middle" dominantBaseline="central">
+        <text
+          key={`${at[0]} ${at[1]}`}
+          x={at[0]}
+          y={at[1]}
+          className="on-line"
+          textAnchor="middle"
+          dominantBaseline="central"
+        >
           {words}
         </text>
       ))}
@@ -62,7 +80,15 @@ function HalfField({ net }: { net: Net }) {
 }
 
 /** Lines of equal pressure under both halves, seen from above, head at the top. Always the same ramp. */
-export const Pressure = memo(function Pressure({ rest, stations, station }: { rest: Rest; stations: { readonly [S in Station]: number } | undefined; station: Station }) {
+export const Pressure = memo(function Pressure({
+  rest,
+  stations,
+  station,
+}: {
+  rest: Rest;
+  stations: { readonly [S in Station]: number } | undefined;
+  station: Station;
+}) {
   const { field } = rest;
   const long = Math.max(...field.xMm);
   const wide = Math.max(...field.yMm) + 20;
@@ -88,9 +114,18 @@ export const Pressure = memo(function Pressure({ rest, stations, station }: { re
       <HalfField net={netOf(field, "off")} />
       {(stations ? STATIONS : []).map((one) => (
         <g key={one}>
-          <path d={`M${-wide + 2} ${stations?.[one]}h14M${wide - 2} ${stations?.[one]}h-14`} className={one === station ? "pen-3" : "pen-1"} />
+          <path
+            d={`M${-wide + 2} ${stations?.[one]}h14M${wide - 2} ${stations?.[one]}h-14`}
+            className={one === station ? "pen-3" : "pen-1"}
+          />
           {one === station ? (
-            <text x={0} y={stations?.[one]} className="on-line" textAnchor="middle" dominantBaseline="central">
+            <text
+              x={0}
+              y={stations?.[one]}
+              className="on-line"
+              textAnchor="middle"
+              dominantBaseline="central"
+            >
               {STATION_WORDS[one]}
             </text>
           ) : null}

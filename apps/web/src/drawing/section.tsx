@@ -43,10 +43,14 @@ export function Section({ drawn, today }: { drawn: SectionView; today: SectionVi
       <path d={smooth(back)} className="pen-3" />
       {drawn.head.length > 0 ? <Tree outline={straight(drawn.head.map(up), true)} /> : null}
       {drawn.spread ? <Across {...drawn.spread} lineMm={-highest + 28 * pixel} pixel={pixel} /> : null}
-      {drawn.clearance ? <Upright toMm={drawn.clearance.mm} words={drawn.clearance.words} pixel={pixel} /> : null}
+      {drawn.clearance ? (
+        <Upright toMm={drawn.clearance.mm} words={drawn.clearance.words} pixel={pixel} />
+      ) : null}
       {SIDES.map((side) => {
         const gap = drawn.gap[side];
-        return gap ? <Noted key={side} at={up(gap.at)} words={gap.words} side={side} pixel={pixel} edgeMm={wide} /> : null;
+        return gap ? (
+          <Noted key={side} at={up(gap.at)} words={gap.words} side={side} pixel={pixel} edgeMm={wide} />
+        ) : null;
       })}
       <text x={-wide} y={foot + 24 * pixel} className="side-word">
         near (left)

@@ -1,4 +1,16 @@
-import { isRead, type Judged, limitRule, type Outcome, type Placed, printed, SIDES, type Side, STATIONS, type Station, type Survey, type SweepPoint } from "../road.ts";
+import {
+  isRead,
+  type Judged,
+  limitRule,
+  type Outcome,
+  type Placed,
+  printed,
+  type Side,
+  STATIONS,
+  type Station,
+  type Survey,
+  type SweepPoint,
+} from "../road.ts";
 import type { BackLineView } from "./back-line.tsx";
 import type { Point } from "./contours.ts";
 import type { Span } from "./dimension.tsx";
@@ -31,14 +43,23 @@ export function sectionView(point: SweepPoint, station: Station): SectionView | 
   };
   const clearance = placed.head.length > 0 ? clearanceOf(point.limits) : undefined;
   const head = clearance === undefined ? placed.head : lifted(placed.head, clearance.mm);
-  return { ...placed, head, station, gap: { near: gap("near"), off: gap("off") }, spread: spreadOf(point, head), clearance };
+  return {
+    ...placed,
+    head,
+    station,
+    gap: { near: gap("near"), off: gap("off") },
+    spread: spreadOf(point, head),
+    clearance,
+  };
 }
 
 const CLEARANCES = ["clearance-girthed", "clearance-rider-up", "clearance-half-seat"];
 
 /** The first clearance that was read, in the order of the work. */
 function clearanceOf(limits: readonly Judged[]): SectionView["clearance"] {
-  const read = CLEARANCES.map((rule) => limits.find((one) => one.rule === rule && one.value !== undefined)).find((one) => one !== undefined);
+  const read = CLEARANCES.map((rule) =>
+    limits.find((one) => one.rule === rule && one.value !== undefined),
+  ).find((one) => one !== undefined);
   if (read?.value === undefined) return undefined;
   const state = limitRule(read.rule).state.replaceAll("-", " ");
   return { mm: read.value, words: `${read.value.toFixed(0)} mm`, state };
@@ -56,7 +77,9 @@ function lifted(head: Placed["head"], clearanceMm: number): Placed["head"] {
 
 /** Tree's face against the back's; the warm trace where there is no cold one. */
 function faceLimit(limits: readonly Judged[], station: Station, side: Side): Judged | undefined {
-  const here = limits.filter((one) => one.rule.startsWith("face-") && one.station === station && one.side === side);
+  const here = limits.filter(
+    (one) => one.rule.startsWith("face-") && one.station === station && one.side === side,
+  );
   return here.find((one) => one.temper === "cold") ?? here[0];
 }
 
@@ -66,7 +89,12 @@ function spreadOf({ spreadMm }: SweepPoint, head: Placed["head"]): Span | undefi
   const inside = head.slice(0, head.length / 2);
   const near = inside[0] ?? [0, 0];
   const off = inside.at(-1) ?? [0, 0];
-  return { fromMm: near[0], toMm: off[0], heightMm: Math.max(near[1], off[1]), words: `${Math.round(spreadMm)} mm` };
+  return {
+    fromMm: near[0],
+    toMm: off[0],
+    heightMm: Math.max(near[1], off[1]),
+    words: `${Math.round(spreadMm)} mm`,
+  };
 }
 
 /** Worst first: what a station is marked with. */
@@ -89,7 +117,9 @@ export function backLineView(survey: Survey, horse: number, today: SweepPoint | 
     marks: STATIONS.map((station) => {
       const trace = surveyed?.traces.find((one) => one.station === station);
       const read = trace && isRead(trace.behindFront) ? trace.behindFront.value : undefined;
-      const faces = (today?.limits ?? []).filter((one) => one.rule.startsWith("face-") && one.station === station);
+      const faces = (today?.limits ?? []).filter(
+        (one) => one.rule.startsWith("face-") && one.station === station,
+      );
       return { station, xMm: read ?? USUAL_MM[station], read: read !== undefined, outcome: worst(faces) };
     }),
   };
@@ -103,7 +133,17 @@ export interface Followed {
 }
 
 /** Limits that a head moves, in the order in which they are shown. */
-const MOVED = ["clearance-girthed", "clearance-rider-up", "clearance-half-seat", "clearance-side", "seat-slope", "channel-over-ridge", "face-front", "face-rail", "spread-wanted"];
+const MOVED = [
+  "clearance-girthed",
+  "clearance-rider-up",
+  "clearance-half-seat",
+  "clearance-side",
+  "seat-slope",
+  "channel-over-ridge",
+  "face-front",
+  "face-rail",
+  "spread-wanted",
+];
 
 /** What follows from a moved head: each limit that it moves, today beside after; faces only at the station looked at. */
 export function followedBy(today: SweepPoint, after: SweepPoint, station: Station): Followed[] {
@@ -114,7 +154,8 @@ export function followedBy(today: SweepPoint, after: SweepPoint, station: Statio
     .flatMap((one) => {
       const before = today.limits.find((other) => other.rule === one.rule && other.at === one.at);
       const { unit } = limitRule(one.rule);
-      const said = (limit: Judged | undefined) => printed(limit?.value === undefined ? undefined : { value: limit.value, u: limit.u }, unit);
+      const said = (limit: Judged | undefined) =>
+        printed(limit?.value === undefined ? undefined : { value: limit.value, u: limit.u }, unit);
       if (one.value === undefined && before?.value === undefined) return [];
       return [{ what: limitWords(one), today: said(before), after: said(one), outcome: one.outcome }];
     });
@@ -132,5 +173,5 @@ const SHORT: { readonly [rule: string]: string } = {
   "spread-wanted": "Spread less the spread wanted",
 };
 
-const limitWords = ({ rule, at }: Judged) => `${SHORT[rule] ?? rule}${at === "" || rule.endsWith(at) ? "" : `, ${at}`}`;
-
+const limitWords = ({ rule, at }: Judged) =>
+  `${SHORT[rule] ?? rule}${at === "" || rule.endsWith(at) ? "" : `, ${at}`}`;

@@ -23,7 +23,8 @@ export function HeadSlider({ todayMm, changeMm, answeredMm, onChange }: Props) {
         <span className="over">Spread inside the tips</span>
         <span className="figure large">
           {todayMm.toFixed(0)} <Arrow />
-          <span className="only-heard">to</span> {(todayMm + changeMm).toFixed(digits)} <span className="unit">mm</span>
+          <span className="only-heard">to</span> {(todayMm + changeMm).toFixed(digits)}{" "}
+          <span className="unit">mm</span>
         </span>
       </p>
       <div className="rule-and-thumb">
@@ -41,11 +42,17 @@ export function HeadSlider({ todayMm, changeMm, answeredMm, onChange }: Props) {
       </div>
       <div className="nudges">
         <button type="button" onClick={() => move(changeMm - 1)} aria-label="Close the head by 1 mm">
-          <span className="figure" aria-hidden="true">−1</span> close
+          <span className="figure" aria-hidden="true">
+            −1
+          </span>{" "}
+          close
         </button>
         <TypedChange changeMm={changeMm} onChange={move} />
         <button type="button" onClick={() => move(changeMm + 1)} aria-label="Open the head by 1 mm">
-          open <span className="figure" aria-hidden="true">+1</span>
+          open{" "}
+          <span className="figure" aria-hidden="true">
+            +1
+          </span>
         </button>
         <button type="button" onClick={() => move(0)} disabled={changeMm === 0}>
           As today

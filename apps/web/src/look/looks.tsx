@@ -17,7 +17,10 @@ export function Looks() {
   return (
     <label className="looks">
       <span>Light</span>
-      <select value={look} onChange={(event) => setLook(LOOKS.find((one) => one === event.target.value) ?? "light")}>
+      <select
+        value={look}
+        onChange={(event) => setLook(LOOKS.find((one) => one === event.target.value) ?? "light")}
+      >
         {LOOKS.map((one) => (
           <option key={one}>{one}</option>
         ))}

@@ -18,26 +18,36 @@ export function PaperKeys({ desk }: { desk: Desk }) {
     press.current ??= wrap<Press>(new Worker(new URL("./press.ts", import.meta.url), { type: "module" }));
     try {
       const bytes = await press.current.print(kind, desk.text, desk.answer);
-      if (bytes === undefined) return setTold(`${PAPER_WORDS[kind].name}: not for this case. ${PAPER_WORDS[kind].needs}`);
+      if (bytes === undefined)
+        return setTold(`${PAPER_WORDS[kind].name}: not for this case. ${PAPER_WORDS[kind].needs}`);
       const name = `${desk.fileName.replace(/\.json$/, "")}-${kind}.pdf`;
       handOut(name, bytes, "application/pdf");
       if (look) URL.revokeObjectURL(look.address);
       setLook({ kind, address: URL.createObjectURL(new Blob([bytes], { type: "application/pdf" })) });
       setTold(`${PAPER_WORDS[kind].name}: ${name}, ${Math.ceil(bytes.length / 1024)} kB.`);
     } catch (error) {
-      setTold(`${PAPER_WORDS[kind].name} was not made: ${error instanceof Error ? error.message : String(error)}.`);
+      setTold(
+        `${PAPER_WORDS[kind].name} was not made: ${error instanceof Error ? error.message : String(error)}.`,
+      );
     }
   };
   return (
     <section className="paper-keys" aria-label="Paper">
       <header className="section-head">
         <h2>Paper</h2>
-        <p className="quiet">Print at 100 %, no fitting to the page. Then measure the bars: a template whose bars are out by more than 0.5 mm in 100 is not to be used.</p>
+        <p className="quiet">
+          Print at 100 %, no fitting to the page. Then measure the bars: a template whose bars are out by more
+          than 0.5 mm in 100 is not to be used.
+        </p>
       </header>
       <div className="papers">
         {PAPER_KINDS.map((kind) => (
           <div key={kind} className="paper">
-            <button type="button" disabled={desk.answer === undefined || desk.answering} onClick={() => print(kind)}>
+            <button
+              type="button"
+              disabled={desk.answer === undefined || desk.answering}
+              onClick={() => print(kind)}
+            >
               {PAPER_WORDS[kind].name} as PDF
             </button>
             <p>{PAPER_WORDS[kind].says}</p>

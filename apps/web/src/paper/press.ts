@@ -1,5 +1,5 @@
-import { measureWith } from "@treewright/paper/typesetter.ts";
 import { paintPdf } from "@treewright/paper/paint.ts";
+import { measureWith } from "@treewright/paper/typesetter.ts";
 import { expose, transfer } from "comlink";
 import { type Answer, documentOf, type PaperKind, readCase } from "../road.ts";
 import { fontsFromPage } from "./fonts.ts";

@@ -6,7 +6,8 @@ import { fieldsOf } from "./groups.ts";
 const EMPTY = ["not-looked", "not-asked", "not-said", "not-told", "not-tried", "unknown", ""];
 
 const isList = (path: string) => path.replace("horses[]", "").includes("[]");
-const counts = ({ kind, path }: FieldRecord) => ["measured", "choice", "words", "date", "whole-number", "points", "list"].includes(kind) && !isList(path);
+const counts = ({ kind, path }: FieldRecord) =>
+  ["measured", "choice", "words", "date", "whole-number", "points", "list"].includes(kind) && !isList(path);
 
 /** How many places of a group hold something, of how many. "Unknown" counts as taken where somebody wrote it. */
 export function countOf(group: Section, file: unknown, horse: number): { taken: number; of: number } {

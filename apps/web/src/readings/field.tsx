@@ -80,11 +80,15 @@ function Grade({ path, field, value, take, clear, errorId }: FieldProps & { erro
       data-reading={path}
       value={value === undefined ? "" : String(value)}
       aria-describedby={errorId}
-      onChange={({ target }) => (target.value === "" ? clear(stepsOf(path).slice(0, -1)) : take(stepsOf(path), Number(target.value), target.value))}
+      onChange={({ target }) =>
+        target.value === ""
+          ? clear(stepsOf(path).slice(0, -1))
+          : take(stepsOf(path), Number(target.value), target.value)
+      }
     >
       <option value="">not looked</option>
-      {Array.from({ length: hi - lo + 1 }, (_, step) => (
-        <option key={step}>{lo + step}</option>
+      {Array.from({ length: hi - lo + 1 }, (_, step) => lo + step).map((grade) => (
+        <option key={grade}>{grade}</option>
       ))}
     </select>
   );
@@ -98,7 +102,11 @@ function MeasuredBox(props: FieldProps & { errorId: string }) {
     <>
       <Line {...props} value={absent === undefined ? value : ""} figure />
       {absent === undefined ? null : (
-        <select aria-label={`${label}: why it is missing`} value={absent} onChange={(event) => take(stepsOf(path), event.target.value, event.target.value)}>
+        <select
+          aria-label={`${label}: why it is missing`}
+          value={absent}
+          onChange={(event) => take(stepsOf(path), event.target.value, event.target.value)}
+        >
           {ABSENT.map((word) => (
             <option key={word} value={word}>
               {choiceWords(word)}
@@ -111,13 +119,24 @@ function MeasuredBox(props: FieldProps & { errorId: string }) {
 }
 
 /** Typed text is taken at Enter or on leaving. An emptied measure is "not looked", never zero. */
-function Line({ path, field, value, refused, take, errorId, figure }: FieldProps & { errorId: string; figure?: boolean }) {
+function Line({
+  path,
+  field,
+  value,
+  refused,
+  take,
+  errorId,
+  figure,
+}: FieldProps & { errorId: string; figure?: boolean }) {
   const stands = refused?.typed ?? fromFile(value);
   const [typed, setTyped] = useState(stands);
   useEffect(() => setTyped(stands), [stands]);
   const leave = () => {
     if (typed === stands) return;
-    const kept: Json = field.kind === "words" || field.kind === "date" ? typed : toFile(typed.trim() === "" ? "not-looked" : typed);
+    const kept: Json =
+      field.kind === "words" || field.kind === "date"
+        ? typed
+        : toFile(typed.trim() === "" ? "not-looked" : typed);
     take(stepsOf(path), kept, typed);
   };
   return (

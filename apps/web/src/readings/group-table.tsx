@@ -2,11 +2,11 @@ import { useCallback } from "react";
 import type { Json, Path } from "../case/put.ts";
 import { type Desk, typedAt } from "../desk/desk.ts";
 import type { Hand } from "../desk/hand.ts";
-import { aboutPath, type FieldRecord, type Section, stepsOf } from "../road.ts";
+import { type FieldRecord, type Section, stepsOf } from "../road.ts";
 import { Field } from "./field.tsx";
 import { fieldsOf } from "./groups.ts";
 import { List } from "./list.tsx";
-import { placesIn } from "./naming.ts";
+import { labelOf, placesIn } from "./naming.ts";
 import { Points } from "./trace.tsx";
 
 const parentOf = (path: string) => path.slice(0, path.lastIndexOf("."));
@@ -14,14 +14,26 @@ const inList = (path: string, list: string) => path.startsWith(`${list}[]`);
 
 /** The fields of one group; those of one station, side or zone stand together under its name. */
 export function GroupTable({ group, desk, hand }: { group: Section; desk: Desk; hand: Hand }) {
-  const fields = fieldsOf(group).map((field) => ({ ...field, path: field.path.replace("horses[]", `horses[${desk.horse}]`) }));
+  const fields = fieldsOf(group).map((field) => ({
+    ...field,
+    path: field.path.replace("horses[]", `horses[${desk.horse}]`),
+  }));
   const lists = fields.filter((field) => field.kind === "list");
   const own = fields.filter((field) => !lists.some((list) => inList(field.path, list.path)));
-  return <Rows fields={own} all={fields} desk={desk} hand={hand} />;
+  return <Rows title={group.title} fields={own} all={fields} desk={desk} hand={hand} />;
+}
+
+export interface RowsProps {
+  /** Title of the group. */
+  readonly title: string;
+  readonly fields: readonly FieldRecord[];
+  readonly all: readonly FieldRecord[];
+  readonly desk: Desk;
+  readonly hand: Hand;
 }
 
 /** Rows in the order of the case. `all` also holds what stands inside lists. */
-export function Rows({ fields, all, desk, hand }: { fields: readonly FieldRecord[]; all: readonly FieldRecord[]; desk: Desk; hand: Hand }) {
+export function Rows({ title, fields, all, desk, hand }: RowsProps) {
   const take = useCallback((path: Path, value: Json, typed: string) => hand.type(path, value, typed), [hand]);
   const clear = useCallback((path: Path) => void hand.takeOut(path), [hand]);
   let above = "";
@@ -34,13 +46,23 @@ export function Rows({ fields, all, desk, hand }: { fields: readonly FieldRecord
       return (
         <div key={field.path} className="row">
           {heading}
-          <Row field={field} all={all} desk={desk} hand={hand} take={take} clear={clear} bare={places !== ""} />
+          <Row
+            title={title}
+            field={field}
+            all={all}
+            desk={desk}
+            hand={hand}
+            take={take}
+            clear={clear}
+            bare={places !== ""}
+          />
         </div>
       );
     });
 }
 
 interface RowProps {
+  readonly title: string;
   readonly field: FieldRecord;
   readonly all: readonly FieldRecord[];
   readonly desk: Desk;
@@ -51,14 +73,32 @@ interface RowProps {
   readonly bare: boolean;
 }
 
-function Row({ field, all, desk, hand, take, clear, bare }: RowProps) {
+function Row({ title, field, all, desk, hand, take, clear, bare }: RowProps) {
   const { path } = field;
   const refused = desk.refused.get(path);
-  if (field.kind === "list") return <List list={field} all={all} desk={desk} hand={hand} rows={Rows} />;
-  const label = bare && field.about !== "" ? field.about : aboutPath(path);
+  if (field.kind === "list")
+    return <List title={title} list={field} all={all} desk={desk} hand={hand} rows={Rows} />;
+  const label = labelOf(path, title, bare || /\[\d+\]/.test(path.replace(/^horses\[\d+\]/, "")));
   if (field.kind === "points")
     return (
-      <Points id={path} label={label} hint="One point a line, near side first; its unit stands above." points={typedAt(desk, path)} problem={refused?.problem} take={(points, typed) => take(stepsOf(path), points, typed)} />
+      <Points
+        id={path}
+        label={label}
+        hint="One point a line, near side first; its unit stands above."
+        points={typedAt(desk, path)}
+        problem={refused?.problem}
+        take={(points, typed) => take(stepsOf(path), points, typed)}
+      />
     );
-  return <Field path={path} label={label} field={field} value={typedAt(desk, path)} refused={refused} take={take} clear={clear} />;
+  return (
+    <Field
+      path={path}
+      label={label}
+      field={field}
+      value={typedAt(desk, path)}
+      refused={refused}
+      take={take}
+      clear={clear}
+    />
+  );
 }

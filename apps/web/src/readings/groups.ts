@@ -6,7 +6,8 @@ export const GROUPS: readonly Section[] = ORDER_OF_WORK.map((section, index) =>
 );
 
 const plain = (path: string) => path.replace(/\[\d+\]/g, "[]");
-const within = (path: string, from: string) => path === from || path.startsWith(`${from}.`) || path.startsWith(`${from}[`);
+const within = (path: string, from: string) =>
+  path === from || path.startsWith(`${from}.`) || path.startsWith(`${from}[`);
 
 /** The fields of one group in the order of the work; those of lists come with their list. */
 export function fieldsOf(group: Section): FieldRecord[] {
@@ -16,5 +17,7 @@ export function fieldsOf(group: Section): FieldRecord[] {
 /** Which group a place of the case is read in; -1 where it is in none. */
 export function groupOf(path: string): number {
   const exact = GROUPS.findIndex((group) => group.asks.some((from) => within(plain(path), from)));
-  return exact >= 0 || path === "" ? exact : GROUPS.findIndex((group) => group.asks.some((from) => within(from, plain(path))));
+  return exact >= 0 || path === ""
+    ? exact
+    : GROUPS.findIndex((group) => group.asks.some((from) => within(from, plain(path))));
 }

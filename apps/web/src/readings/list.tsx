@@ -5,32 +5,44 @@ import { STATION_WORDS } from "../words.ts";
 import { Points } from "./trace.tsx";
 
 interface Props {
+  readonly title: string;
   readonly list: FieldRecord;
   readonly all: readonly FieldRecord[];
   readonly desk: Desk;
   readonly hand: Hand;
   /** Draws the fields of one item. */
-  readonly rows: (props: { fields: readonly FieldRecord[]; all: readonly FieldRecord[]; desk: Desk; hand: Hand }) => React.ReactNode;
+  readonly rows: (props: {
+    title: string;
+    fields: readonly FieldRecord[];
+    all: readonly FieldRecord[];
+    desk: Desk;
+    hand: Hand;
+  }) => React.ReactNode;
 }
 
 /** Things of which there may be several: traces, alterations, plates, repeats of a trace. */
-export function List({ list, all, desk, hand, rows: Rows }: Props) {
+export function List({ title, list, all, desk, hand, rows: Rows }: Props) {
   const value = typedAt(desk, list.path);
   const items: readonly unknown[] = Array.isArray(value) ? value : [];
-  const inside = all.filter((field) => field.path.startsWith(`${list.path}[]`) && field.path !== `${list.path}[]`);
+  const inside = all.filter(
+    (field) => field.path.startsWith(`${list.path}[]`) && field.path !== `${list.path}[]`,
+  );
   return (
     <fieldset className="list">
       <legend>{list.about}</legend>
       {items.map((_, index) => {
         const here = `${list.path}[${index}]`;
-        const fields = inside.map((field) => ({ ...field, path: field.path.replace(`${list.path}[]`, here) }));
+        const fields = inside.map((field) => ({
+          ...field,
+          path: field.path.replace(`${list.path}[]`, here),
+        }));
         const own = fields.filter((field) => !field.path.includes("[]"));
         return (
           // The place in the list is what names an item; items are only added at the end.
           // biome-ignore lint/suspicious/noArrayIndexKey: see above
           <fieldset className="item" key={index}>
             <legend className="figure">{index + 1}</legend>
-            <Rows fields={own} all={fields} desk={desk} hand={hand} />
+            <Rows title={title} fields={own} all={fields} desk={desk} hand={hand} />
             <button type="button" onClick={() => hand.takeOut(stepsOf(here))}>
               Take number {index + 1} out
             </button>

@@ -21,7 +21,11 @@ export function Points({ id, label, hint, points, problem, take }: Props) {
   useEffect(() => setTyped(stands), [stands]);
   const takeAll = () => {
     const read = pointsOf(typed);
-    setBadLine("line" in read ? `Line ${read.line}: read “${read.words}”. Allowed: two figures, parted by a space.` : "");
+    setBadLine(
+      "line" in read
+        ? `Line ${read.line}: read “${read.words}”. Allowed: two figures, parted by a space.`
+        : "",
+    );
     if ("points" in read) take(read.points, typed);
   };
   return (
@@ -38,8 +42,16 @@ export function Points({ id, label, hint, points, problem, take }: Props) {
         aria-invalid={badLine !== "" || problem !== undefined ? true : undefined}
         onChange={(event) => setTyped(event.target.value)}
       />
-      <p id={told} className={badLine !== "" || problem ? "problem" : "quiet"} role={badLine !== "" || problem ? "alert" : undefined}>
-        {badLine !== "" ? badLine : problem ? `Not taken: ${problem.where}, read “${problem.read}”. Allowed: ${problem.allowed}.` : hint}
+      <p
+        id={told}
+        className={badLine !== "" || problem ? "problem" : "quiet"}
+        role={badLine !== "" || problem ? "alert" : undefined}
+      >
+        {badLine !== ""
+          ? badLine
+          : problem
+            ? `Not taken: ${problem.where}, read “${problem.read}”. Allowed: ${problem.allowed}.`
+            : hint}
       </p>
       <button type="button" onClick={takeAll} disabled={typed === stands}>
         Take these points

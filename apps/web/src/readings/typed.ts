@@ -1,6 +1,7 @@
 import type { Json } from "../case/put.ts";
 
-const asNumber = (typed: string): Json => (typed !== "" && String(Number(typed)) === typed ? Number(typed) : typed);
+const asNumber = (typed: string): Json =>
+  typed !== "" && String(Number(typed)) === typed ? Number(typed) : typed;
 
 /**
  * What was typed, as the case keeps it: a plain number as a number, anything else ("4 1/4 in", "105,5", "105.0")
@@ -23,10 +24,14 @@ export function fromFile(value: unknown): string {
 export function pointsOf(typed: string): { points: Json[] } | { line: number; words: string } {
   const points: Json[] = [];
   for (const [index, line] of typed.split("\n").entries()) {
-    const parts = line.trim().split(/[\s;\t]+/).filter((part) => part !== "");
+    const parts = line
+      .trim()
+      .split(/[\s;\t]+/)
+      .filter((part) => part !== "");
     if (parts.length === 0) continue;
     const [a, b] = parts;
-    if (parts.length !== 2 || a === undefined || b === undefined) return { line: index + 1, words: line.trim() };
+    if (parts.length !== 2 || a === undefined || b === undefined)
+      return { line: index + 1, words: line.trim() };
     points.push([asNumber(a), asNumber(b)]);
   }
   return { points };
