@@ -1,4 +1,5 @@
 import type { RefusalReason } from "../engine/contact/problem.ts";
+import type { Unloaded } from "./unloaded.ts";
 import type { Side, Station } from "../terms/places.ts";
 
 /** Tree against back at one station and side. Positive misfit: the tree is steeper (tight at the tip). */
@@ -35,8 +36,8 @@ export interface Seat {
   readonly unbalancedXN: number;
 }
 
-/** A seat with the pressures under it. */
-export interface Rest extends Seat {
+/** A seat with the pressures under it, and what a hand would find before it was loaded. */
+export interface Rest extends Seat, Unloaded {
   readonly thirds: readonly ThirdFit[];
   readonly field: PressureField;
 }

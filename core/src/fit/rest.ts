@@ -9,6 +9,7 @@ import type { NoRest, Rest, Seat } from "./fit.ts";
 import { assumed, loadAtRest, type MassBelief } from "./load.ts";
 import { type Mesh, panelCells } from "./panel-cells.ts";
 import { fieldOf, thirdsOf } from "./thirds.ts";
+import { unloadedOf } from "./unloaded.ts";
 
 /** A saddle to be put on a back: the tree as a setting makes it, the back's surface, what weighs on it, and one draw of all doubts. */
 export interface Sitting {
@@ -37,7 +38,8 @@ export function restOf(sitting: Sitting, mesh: Mesh, options: SettleOptions = {}
   if (!found.ok) return { rest: found, pose: undefined, pressed: () => found };
   const seat = readOff(sitting, problem, found);
   const { cells } = problem;
-  const pressed = (): Rest => ({ ...seat, thirds: thirdsOf(cells, found.pressure), field: fieldOf(cells, found.pressure, mesh) });
+  const unloaded = () => unloadedOf(sitting.tree, sitting.surface, problem.slide.x);
+  const pressed = (): Rest => ({ ...seat, ...unloaded(), thirds: thirdsOf(cells, found.pressure), field: fieldOf(cells, found.pressure, mesh) });
   return { rest: seat, pose: found.pose, pressed };
 }
 
