@@ -18,4 +18,9 @@ const server = spawn(
   { cwd: root, stdio: "inherit" },
 );
 for (const signal of ["SIGINT", "SIGTERM"]) process.on(signal, () => server.kill(signal));
+// npm does not pass a signal on to what it started: when it is gone, nobody could stop the server by the name they know.
+const caller = process.ppid;
+if (process.env.npm_lifecycle_event) {
+  setInterval(() => process.ppid === caller || server.kill("SIGTERM"), 1000).unref();
+}
 server.on("exit", (code) => process.exit(code ?? 0));
