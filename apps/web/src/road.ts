@@ -19,10 +19,12 @@ export {
 export type { Answered, Because, NextReading } from "@treewright/core/judge/judgement.ts";
 export { limitRule } from "@treewright/core/judge/limits/all.ts";
 export type { Judged } from "@treewright/core/judge/remedy/judged.ts";
+export { FAR_OVER_KPA } from "@treewright/core/papers/sheet.ts";
 export { documentOf, PAPER_KINDS, type PaperKind } from "@treewright/core/papers.ts";
 export type { Setting } from "@treewright/core/reach/setting.ts";
 export { printed } from "@treewright/core/report/figures.ts";
 export { OUTCOME_WORDS } from "@treewright/core/report/outcome-mark.ts";
+export { LEVELS as LEVELS_KPA } from "@treewright/core/report/sheet-pressure.ts";
 export { aboutPath } from "@treewright/core/survey/about-path.ts";
 export { CASE_BYTES_MAX } from "@treewright/core/survey/case.ts";
 export { ORDER_OF_WORK, type Section } from "@treewright/core/survey/order-of-work.ts";

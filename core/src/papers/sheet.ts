@@ -12,7 +12,7 @@ import { followingOf } from "./follows.ts";
 import { limitRowsOf } from "./limits.ts";
 
 /** Mean pressure under the head at walk that is far over the published dry-spot group (von Peinen et al. 2010: 15.3 kPa). */
-const FAR_OVER_KPA = 20;
+export const FAR_OVER_KPA = 20;
 
 /** The fitter's working sheet out of the answers. */
 export function sheetDataOf(survey: Survey, answer: Answer): SheetData {

@@ -7,7 +7,7 @@ import { HEADING, SMALL } from "./looks.ts";
 import type { PressureMap } from "./sheet-data.ts";
 
 /** Lines of equal pressure, kPa, one to a tint: fixed, so that two sheets compare (assumption, for drawing only). */
-const LEVELS = [1, 5, 10, 15, 20] as const;
+export const LEVELS = [1, 5, 10, 15, 20] as const;
 const SCALE = 5;
 const WIDE = 60;
 const GAP = 8;

@@ -1,30 +1,30 @@
-import { CROSS_HATCH_KPA, LEVELS_KPA } from "./pressure.tsx";
+import { FAR_OVER_KPA, LEVELS_KPA } from "../road.ts";
 
-/** The one ramp, always the same, with its figures. */
+/** Width of one step on the key. */
+const STEP = 48;
+
+/** The one ramp, the same on screen and sheet, with its figures. */
 export function PressureKey() {
-  const steps = [...LEVELS_KPA, CROSS_HATCH_KPA];
   return (
     <svg
       className="pressure-key"
-      viewBox="-8 0 256 34"
+      viewBox={`-6 0 ${STEP * LEVELS_KPA.length + 44} 36`}
       role="img"
-      aria-label="Ramp of pressure: a tint from each of 5, 10, 15, 20 and 25 kilopascal, cross-hatched from 30"
+      aria-label={`Ramp of pressure: a tint from each of ${LEVELS_KPA.join(", ")} kilopascal; cross-hatched from ${FAR_OVER_KPA}`}
     >
-      {steps.map((kPa, index) => (
+      {LEVELS_KPA.map((kPa, index) => (
         <g key={kPa}>
-          <path
-            d={`M${index * 40} 2h40v14h-40z`}
-            className={`sepia-${Math.min(index + 1, LEVELS_KPA.length)} pen-1 boxed`}
-          />
-          {kPa === CROSS_HATCH_KPA ? (
-            <path d={`M${index * 40} 2h40v14h-40z`} fill="url(#cross-hatch)" />
+          <path d={`M${index * STEP} 2h${STEP}v14h${-STEP}z`} className={`sepia-${index + 1}`} />
+          {kPa >= FAR_OVER_KPA ? (
+            <path d={`M${index * STEP} 2h${STEP}v14h${-STEP}z`} fill="url(#cross-hatch)" />
           ) : null}
-          <text x={index * 40} y={29} textAnchor="middle">
+          <path d={`M${index * STEP} 2h${STEP}v14h${-STEP}z`} className="pen-1" />
+          <text x={index * STEP} y={32} textAnchor="middle">
             {kPa}
           </text>
         </g>
       ))}
-      <text x={240} y={29} textAnchor="end">
+      <text x={STEP * LEVELS_KPA.length + 8} y={15}>
         kPa
       </text>
     </svg>

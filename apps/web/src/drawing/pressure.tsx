@@ -1,15 +1,18 @@
 import { memo } from "react";
-import { type PressureField, type Rest, type Side, STATIONS, type Station } from "../road.ts";
+import {
+  FAR_OVER_KPA,
+  LEVELS_KPA,
+  type PressureField,
+  type Rest,
+  type Side,
+  STATIONS,
+  type Station,
+} from "../road.ts";
 import { STATION_WORDS } from "../words.ts";
 import { contours, type Net, type Point, rimmed } from "./contours.ts";
 import { labelsOn } from "./labels.ts";
 import { straight } from "./path.ts";
 import { usePixel } from "./unit.ts";
-
-/** Levels with a tint of their own, kPa: the same on every drawing, so that two drawings can be laid side by side. */
-export const LEVELS_KPA = [5, 10, 15, 20, 25] as const;
-/** From here on cross-hatched, kPa. A mark for the eye and no limit of what a back bears: there is no sound one. */
-export const CROSS_HATCH_KPA = 30;
 
 /** One half of the field as a net; paper's y is the horse's x, so that the head is at the top and near is left. */
 function netOf(field: PressureField, side: Side): Net {
@@ -32,9 +35,6 @@ function edgeOf(net: Net): Point[] {
   return edge;
 }
 
-/** Contact begins here for the eye (settled rule of display). */
-const SEEN_KPA = 1;
-
 function HalfField({ net }: { net: Net }) {
   const field = rimmed(net);
   const loops = LEVELS_KPA.map((kPa) => ({ kPa, loops: contours(field, kPa) }));
@@ -42,7 +42,7 @@ function HalfField({ net }: { net: Net }) {
     kPa,
     d: loops.map((loop) => straight(loop, true)).join(""),
   }));
-  const over = contours(field, CROSS_HATCH_KPA)
+  const over = contours(field, FAR_OVER_KPA)
     .map((loop) => straight(loop, true))
     .join("");
   const edge = edgeOf(net);
@@ -52,13 +52,6 @@ function HalfField({ net }: { net: Net }) {
         <path key={kPa} d={d} className={`sepia-${index + 1}`} />
       ))}
       <path d={over} fill="url(#cross-hatch)" />
-      <path
-        d={contours(field, SEEN_KPA)
-          .map((loop) => straight(loop, true))
-          .join("")}
-        className="pen-1"
-        strokeDasharray="4 4"
-      />
       {paths.map(({ kPa, d }) => (
         <path key={kPa} d={d} className="pen-1" />
       ))}
