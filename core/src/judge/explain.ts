@@ -1,7 +1,7 @@
 import { recordOf } from "./because.ts";
 import type { LimitRule, Rule } from "./judgement.ts";
 import { LIMITS } from "./limits/all.ts";
-import { OPEN } from "./limits/bands.ts";
+import { rangeSays } from "./limits/range-words.ts";
 import { RULES } from "./rules/all.ts";
 
 /** Ids of every rule and limit, in the order of the gates and of the work. */
@@ -17,12 +17,6 @@ const COST: { readonly [C in LimitRule["cost"]]: string } = {
   withdraw: "on doubt: by the worst that the uncertainty reaches",
 };
 
-function range([lo, hi]: readonly [number, number], unit: string): string {
-  const name = unit === "deg" ? "degrees" : unit;
-  if (lo <= -OPEN) return `up to ${hi} ${name}`;
-  return hi >= OPEN ? `from ${lo} ${name}` : `${lo} to ${hi} ${name}`;
-}
-
 /** A rule in full, as plain lines of text: what it says, its limits, its readings, where it comes from. */
 export function explainRule(id: string): string {
   const rule: Rule | LimitRule = recordOf(id);
@@ -30,8 +24,8 @@ export function explainRule(id: string): string {
     "inside" in rule
       ? [
           `quantity: ${rule.quantity} (${rule.state})`,
-          `inside: ${range(rule.inside, rule.unit)}`,
-          `between, where there is room: beyond inside, ${range(rule.outside, rule.unit)}; outside beyond that`,
+          `inside: ${rangeSays(rule.inside, rule.unit)}`,
+          `between, where there is room: beyond inside, ${rangeSays(rule.outside, rule.unit)}; outside beyond that`,
           `judged: ${COST[rule.cost]}`,
         ]
       : [];

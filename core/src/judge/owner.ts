@@ -5,7 +5,7 @@ import type { Because } from "./judgement.ts";
 import { atHome } from "./owner/at-home.ts";
 import { ownerFindings } from "./owner/findings.ts";
 import type { OwnerQuestion } from "./owner/question.ts";
-import { whoFor } from "./owner/who-for.ts";
+import { type See, whoFor } from "./owner/who-for.ts";
 import { CAUTIONS, type CautionId, cautionSays, HORSE_CAUTIONS, SADDLE_CAUTIONS } from "./words/cautions.ts";
 
 /** What an owner is told: never a promise, a press or heat figure, or "change the plate". */
@@ -17,7 +17,7 @@ export interface OwnerAnswer {
   /** What may be done at home, one sentence each. */
   readonly atHome: readonly string[];
   /** Whom to see, for what, in the order in which to see them. */
-  readonly see: readonly { readonly who: "vet" | "fitter" | "saddler" | "maker"; readonly why: string }[];
+  readonly see: See;
   readonly because: readonly Because[];
 }
 

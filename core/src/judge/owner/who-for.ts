@@ -1,8 +1,8 @@
 import type { Findings } from "../findings/orders.ts";
 import type { Gated } from "../gates.ts";
-import type { OwnerAnswer } from "../owner.ts";
 
-type See = OwnerAnswer["see"];
+/** Whom an owner sees, and why. */
+export type See = readonly { readonly who: "vet" | "fitter" | "saddler" | "maker"; readonly why: string }[];
 
 function vet({ horse, flagged }: Gated): See {
   if (!flagged) return [];
