@@ -148,6 +148,22 @@ async function saved(page: Page): Promise<string> {
   return readFile(await download.path(), "utf8");
 }
 
+test("a file of an older version is brought up to date, and the page says that this is not saved yet", async () => {
+  const { page } = await served.open();
+  await page.waitForSelector(".answer");
+  const { horses, ...rest } = JSON.parse(example("09-alter-in-the-saddle.json"));
+  const place = join(tmpdir(), `treewright-old-${process.pid}.json`);
+  await writeFile(place, JSON.stringify({ ...rest, version: 1, title: "An older file", horse: horses[0] }));
+  await page.locator("input[type=file]").setInputFiles(place);
+  await page.waitForFunction(
+    () => document.querySelector(".title-block dd")?.textContent === "An older file",
+  );
+  expect(await page.locator(".saved-line").textContent()).toMatch(/^Not saved/);
+  const now = JSON.parse(await saved(page));
+  expect([now.version, now.horses[0]]).toEqual([2, horses[0]]);
+  await page.close();
+});
+
 test("a file that is no case is refused with what was read and what is allowed, and the desk stays as it was", async () => {
   const { page } = await served.open();
   await settled(page);

@@ -1,4 +1,4 @@
-import { type Json, type Path, put, take } from "../case/put.ts";
+import { type Json, type Path, put, take, valueAt } from "../case/put.ts";
 import { type Accepted, type Problem, pathOf, readCase, type Station } from "../road.ts";
 import { type Desk, Held } from "./desk.ts";
 import { Solver } from "./solver.ts";
@@ -76,9 +76,15 @@ function problemAt(problems: readonly Problem[], path: Path): Problem | undefine
   return problems.find((problem) => problem.where.startsWith(pathOf(path))) ?? problems[0];
 }
 
+/** A file of an older version is written anew in the current one, since readings are put where the current one keeps them. */
+function current(text: string, read: Accepted): string {
+  const same = valueAt(JSON.parse(text), ["version"]) === read.file.version;
+  return same ? text : `${JSON.stringify(read.file, undefined, 2)}\n`;
+}
+
 function laidOut(text: string, fileName: string, read: Accepted): Desk {
   return {
-    text,
+    text: current(text, read),
     savedText: text,
     fileName,
     read,
