@@ -21,7 +21,8 @@ export function mayRideSays(horse: HorseAnswer, saddle: SaddleAnswer, permitted?
     return "No: not in this saddle.";
   if (horse === "not-examined" || saddle === "not-looked")
     return "Not answered: not everything has been looked at.";
-  if (permitted && !permitted.includes("ride")) return "No: not in this saddle, which is kept as it was found.";
+  if (permitted && !permitted.includes("ride"))
+    return "No: not in this saddle, which is kept as it was found.";
   return horse === "vet-before-altering"
     ? "Ask the vet first; no saddle work is done before."
     : "No reason was seen today not to ride in this saddle, as far as it was looked at.";

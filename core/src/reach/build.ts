@@ -12,21 +12,40 @@ export const HEAD_KINDS = [
 ] as const;
 export type HeadKind = (typeof HEAD_KINDS)[number];
 
+type Built = SurveyedSaddle["build"];
+
+/** Properties that cannot be true together: heat said of wood, a press said of polymer without metal, an exchange of nothing. */
+function contradicts({ arch, metal, exchange, movedBy }: Built): boolean {
+  if (arch === "wood" && movedBy === "heat") return true;
+  if (arch === "polymer" && metal === "none" && movedBy === "press") return true;
+  if (exchange === "none") return movedBy === "exchange";
+  return exchange !== "unknown" && (movedBy === "press" || movedBy === "heat");
+}
+
 /**
- * Follows from properties, never from a class name. Whatever is exchanged is exchanged, whatever the arch is made of;
- * a form that only its maker touches comes before all; anything that does not add up is not known.
+ * Follows from properties, never from a class name. A form or a stuff that only its maker touches, and a head that
+ * nothing moves, come before all; whatever is exchanged is exchanged, be its arch of wood or polymer; anything that does
+ * not add up is not known.
  */
-export function headKind(build: SurveyedSaddle["build"]): HeadKind {
-  if (build.form === "unknown") return "not-known";
-  if (build.form !== "none" || build.arch === "composite") return "makers-form";
-  if (build.toldBy === "not-told" || build.exchange === "unknown") return "not-known";
-  if (build.exchange === "plate") return "plate-exchanged";
-  if (build.exchange === "insert") return "insert-exchanged";
-  if (build.arch === "wood" && build.metal === "plates") return "laminated-with-plates";
-  if (build.arch === "wood" && build.metal !== "unknown") return "makers-form";
-  if (build.arch === "polymer" && build.metal === "bar") return "barred-polymer";
-  if (build.arch === "polymer" && build.metal === "none") return "solid-polymer";
-  return "not-known";
+export function headKind(build: Built): HeadKind {
+  if (build.arch === "composite" || (build.form !== "none" && build.form !== "unknown")) return "makers-form";
+  if (contradicts(build)) return "not-known";
+  if (build.movedBy === "nothing") return "makers-form";
+  if (build.form === "unknown" || build.toldBy === "not-told" || build.arch === "unknown") return "not-known";
+  return build.exchange === "none" ? bentKind(build) : exchangedKind(build);
+}
+
+function exchangedKind({ exchange }: Built): HeadKind {
+  if (exchange === "plate") return "plate-exchanged";
+  return exchange === "insert" ? "insert-exchanged" : "not-known";
+}
+
+/** Kinds of a head with nothing in it that is made to be exchanged. */
+function bentKind({ arch, metal }: Built): HeadKind {
+  if (metal === "unknown") return "not-known";
+  if (arch === "wood") return metal === "plates" ? "laminated-with-plates" : "makers-form";
+  if (metal === "bar") return "barred-polymer";
+  return metal === "none" ? "solid-polymer" : "not-known";
 }
 
 /** Kinds whose settings are calculated here; the others are recognised and answered with who can help. */

@@ -14,17 +14,42 @@ export interface Cap {
 const practice = "common practice, no source";
 
 export const PRESS_CAPS = {
-  total: { id: "cap-from-as-made", limit: 20, unit: "mm", says: "net change from as made, at the tips", provenance: practice },
-  path: { id: "cap-path", limit: 40, unit: "mm", says: "sum of all changes this head has seen, at the tips", provenance: practice },
-  reversals: { id: "cap-reversals", limit: 2, unit: "times", says: "changes of direction; a third is not made", provenance: practice },
-  dressed: { id: "cap-dressed", limit: 8, unit: "mm", says: "change at the tips with the tree inside the saddle", provenance: practice },
+  total: {
+    id: "cap-from-as-made",
+    limit: 20,
+    unit: "mm",
+    says: "net change from as made, at the tips",
+    provenance: practice,
+  },
+  path: {
+    id: "cap-path",
+    limit: 40,
+    unit: "mm",
+    says: "sum of all changes this head has seen, at the tips",
+    provenance: practice,
+  },
+  reversals: {
+    id: "cap-reversals",
+    limit: 2,
+    unit: "times",
+    says: "changes of direction; a third is not made",
+    provenance: practice,
+  },
+  dressed: {
+    id: "cap-dressed",
+    limit: 8,
+    unit: "mm",
+    says: "change at the tips with the tree inside the saddle",
+    provenance: practice,
+  },
 } as const satisfies Record<string, Cap>;
 
 /** Caps that hold whether the tree is dressed or bare; the ids of those that a change would pass. */
 export function capsPassed(changeMm: number, history: PressHistory): readonly Cap["id"][] {
   if (changeMm === 0) return [];
   const passed: Cap["id"][] = [];
-  if (Math.abs(history.netMm + changeMm) > PRESS_CAPS.total.limit) passed.push("cap-from-as-made");
+  if (history.netsMm.some((netMm) => Math.abs(netMm + changeMm) > PRESS_CAPS.total.limit))
+    passed.push("cap-from-as-made");
   if (history.pathMm + Math.abs(changeMm) > PRESS_CAPS.path.limit) passed.push("cap-path");
   const reverses = history.lastMm !== undefined && countReversals([history.lastMm, changeMm]) === 1;
   if (reverses && history.reversals >= PRESS_CAPS.reversals.limit) passed.push("cap-reversals");

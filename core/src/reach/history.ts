@@ -1,12 +1,12 @@
-import { isRead } from "../survey/reading.ts";
 import type { SurveyedSaddle } from "../survey/case.ts";
+import { isRead } from "../survey/reading.ts";
 
 /** What earlier alterations have done to a head, as far as they are on record. mm at the tips. */
 export interface PressHistory {
   readonly known: boolean;
-  /** Net change from as made. */
-  readonly netMm: number;
-  /** Sum of all changes, whichever way. */
+  /** Net change from as made: as recorded and, where both spreads were read, as measured. A cap has to hold for each. */
+  readonly netsMm: readonly number[];
+  /** Sum of all changes, whichever way; what record and measure differ by was done as well, at the least. */
   readonly pathMm: number;
   readonly reversals: number;
   readonly lastMm: number | undefined;
@@ -14,7 +14,7 @@ export interface PressHistory {
 
 /**
  * Sums the record. A spread as made beside today's spread gives the net change even when the record is silent;
- * the larger of both counts, since what is not on record was done all the same.
+ * what is not on record was done all the same.
  */
 export function pressHistory(saddle: SurveyedSaddle): PressHistory {
   const changes: number[] = [];
@@ -26,25 +26,26 @@ export function pressHistory(saddle: SurveyedSaddle): PressHistory {
   }
   const recorded = changes.reduce((sum, change) => sum + change, 0);
   const measured = measuredNetMm(saddle);
-  const netMm = measured !== undefined && Math.abs(measured) > Math.abs(recorded) ? measured : recorded;
   return {
     known,
-    netMm,
-    pathMm: Math.max(
-      changes.reduce((sum, change) => sum + Math.abs(change), 0),
-      Math.abs(netMm),
-    ),
+    netsMm: measured === undefined ? [recorded] : [recorded, measured],
+    pathMm:
+      changes.reduce((sum, change) => sum + Math.abs(change), 0) +
+      Math.abs((measured ?? recorded) - recorded),
     reversals: countReversals(changes),
-    lastMm: changes.at(-1),
+    lastMm: changes.filter((change) => change !== 0).at(-1),
   };
 }
 
 function measuredNetMm(saddle: SurveyedSaddle): number | undefined {
   const { spreadTips, asMadeSpreadTips } = saddle.head;
-  return isRead(spreadTips) && isRead(asMadeSpreadTips) ? spreadTips.value - asMadeSpreadTips.value : undefined;
+  return isRead(spreadTips) && isRead(asMadeSpreadTips)
+    ? spreadTips.value - asMadeSpreadTips.value
+    : undefined;
 }
 
-/** How often a change went the other way than the one before it. */
+/** How often a change went the other way than the one before it; a visit that changed nothing is passed over. */
 export function countReversals(changes: readonly number[]): number {
-  return changes.filter((change, i) => i > 0 && change * (changes[i - 1] ?? 0) < 0).length;
+  const moved = changes.filter((change) => change !== 0);
+  return moved.filter((change, i) => change * (moved[i - 1] ?? 0) < 0).length;
 }

@@ -1,5 +1,5 @@
-import { isRead, type Measured } from "../survey/reading.ts";
 import type { Plate, SurveyedSaddle } from "../survey/case.ts";
+import { isRead, type Measured } from "../survey/reading.ts";
 
 type Mounting = Plate["mounting"];
 export type MountingMatch = "same" | "differs" | "cannot-tell";
@@ -14,7 +14,11 @@ export function sameMounting(saddle: SurveyedSaddle["mounting"], plate: Mounting
     near(saddle.holes, plate.holes, 0),
     near(saddle.pitch, plate.pitch, PITCH_APART_MM),
     near(saddle.thickness, plate.thickness, THICKNESS_APART_MM),
-    saddle.edge === "unknown" || plate.edge === "unknown" ? "cannot-tell" : saddle.edge === plate.edge ? "same" : "differs",
+    saddle.edge === "unknown" || plate.edge === "unknown"
+      ? "cannot-tell"
+      : saddle.edge === plate.edge
+        ? "same"
+        : "differs",
   ] as const;
   if (checks.includes("differs")) return "differs";
   return checks.includes("cannot-tell") ? "cannot-tell" : "same";

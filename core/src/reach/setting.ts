@@ -29,7 +29,11 @@ export interface TurnBelief {
 
 /** What follows from a setting besides the pose: read off the tree it makes, against today. */
 export interface Follows {
-  readonly channelMm: { readonly front: number | undefined; readonly mid: number | undefined; readonly rear: number | undefined };
+  readonly channelMm: {
+    readonly front: number | undefined;
+    readonly mid: number | undefined;
+    readonly rear: number | undefined;
+  };
   readonly tipOutMm: number;
   readonly halfTurnRad: number;
 }

@@ -33,7 +33,12 @@ export function treeAt(tree: Tree, move: HeadMove, turn: TurnBelief): Tree {
   const hingeMm = tree.tipHeightMm + turn.hingePart * tree.head.depthMm;
   const left = (x: number) => turnLeft(x, tree.lengthMm, turn);
   const turnHalf = (half: Half) =>
-    moved(half, hingeMm, (x) => frontTurnRad * left(x), (x) => apartMm * left(x));
+    moved(
+      half,
+      hingeMm,
+      (x) => frontTurnRad * left(x),
+      (x) => apartMm * left(x),
+    );
   const halves = { near: turnHalf(tree.halves.near), off: turnHalf(tree.halves.off) };
   return {
     ...tree,

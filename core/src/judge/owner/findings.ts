@@ -1,6 +1,6 @@
+import { headKind } from "../../reach/build.ts";
 import { anyOf, known } from "../findings/answered.ts";
 import type { Findings } from "../findings/orders.ts";
-import { buildOf } from "../findings/way.ts";
 import { asSaid, type OwnerQuestion } from "./question.ts";
 
 /** What an owner said, as the gates read it. Nobody looked by trade: whatever was not seen to be wrong is not known. */
@@ -61,7 +61,7 @@ function warranty(q: OwnerQuestion): Findings["standing"]["warranty"] {
 }
 
 function build({ arch, metal, exchange }: OwnerQuestion): Findings["way"]["build"] {
-  return buildOf({
+  return headKind({
     arch,
     metal,
     exchange,

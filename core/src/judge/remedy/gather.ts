@@ -1,5 +1,5 @@
+import { headKind } from "../../reach/build.ts";
 import { SIDES } from "../../terms/places.ts";
-import { buildOf } from "../findings/way.ts";
 import type { Candidate, CaseToJudge, MeasuredLimit } from "../input.ts";
 import { measureLimits } from "../measure.ts";
 import type { Tried } from "./best-setting.ts";
@@ -47,7 +47,7 @@ export function gather(input: CaseToJudge): Known {
     survey,
     horse,
     path: `horses[${horseIndex}]`,
-    build: buildOf(survey.saddle.build),
+    build: headKind(survey.saddle.build),
     today: withNeeded(judgeAll(measured, "today", largerSide)),
     tried,
     template: measured.find((limit) => limit.rule === "spread-wanted" && limit.at === "template"),
