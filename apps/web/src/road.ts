@@ -36,7 +36,7 @@ export { FIELDS, type FieldRecord, fieldAt } from "@treewright/core/survey/schem
 export type { Outcome } from "@treewright/core/terms/answers.ts";
 export { ABSENT } from "@treewright/core/terms/knowing.ts";
 export { SIDES, type Side, STATIONS, type Station } from "@treewright/core/terms/places.ts";
-export { type MovedHeads, movedHeads, type SweepPoint } from "./bench/moved-heads.ts";
+export { type MovedHeads, movedHeads, type SweepPoint } from "@treewright/core/answer/moved-heads.ts";
 export type { Answer, Survey };
 
 /** A case that core has taken. */

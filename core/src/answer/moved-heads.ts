@@ -1,17 +1,17 @@
-import { type AfterDoubts, computedToday, limitsAfter } from "@treewright/core/answer/candidates.ts";
-import { doubtOf, movedDoubt, TRIAL_MM } from "@treewright/core/answer/draws.ts";
-import { type Placed, placedAlong } from "@treewright/core/answer/placed.ts";
-import { type Ready, readyFor } from "@treewright/core/answer/ready.ts";
-import { fitOf, type Whole, wholeAt } from "@treewright/core/answer/whole.ts";
-import type { Fit } from "@treewright/core/fit/fit.ts";
-import { MESHES } from "@treewright/core/fit/panel-cells.ts";
-import type { MeasuredLimit } from "@treewright/core/judge/input.ts";
-import { measureLimits } from "@treewright/core/judge/measure.ts";
-import type { Judged } from "@treewright/core/judge/remedy/judged.ts";
-import { afterChange, judgeAll } from "@treewright/core/judge/remedy/whole.ts";
-import type { Setting } from "@treewright/core/reach/setting.ts";
-import type { Survey } from "@treewright/core/survey/case.ts";
-import type { ByStation } from "@treewright/core/terms/places.ts";
+import { type AfterDoubts, computedToday, limitsAfter } from "./candidates.ts";
+import { doubtOf, movedDoubt, TRIAL_MM } from "./draws.ts";
+import { type Placed, placedAlong } from "./placed.ts";
+import { type Ready, readyFor } from "./ready.ts";
+import { fitOf, type Whole, wholeAt } from "./whole.ts";
+import type { Fit } from "../fit/fit.ts";
+import { MESHES } from "../fit/panel-cells.ts";
+import type { MeasuredLimit } from "../judge/input.ts";
+import { measureLimits } from "../judge/measure.ts";
+import type { Judged } from "../judge/remedy/judged.ts";
+import { afterChange, judgeAll } from "../judge/remedy/whole.ts";
+import type { Setting } from "../reach/setting.ts";
+import type { Survey } from "../survey/case.ts";
+import type { ByStation } from "../terms/places.ts";
 
 /** A head moved by so much, as the page shows it: plain data, fit to be sent from a worker. */
 export interface SweepPoint {
