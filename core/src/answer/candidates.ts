@@ -61,7 +61,7 @@ export interface AfterDoubts {
 }
 
 /** From the first look: a figure is as sure as it is today, and what follows grows with the change. */
-function firstDoubts(first: DrawTable, changeMm: number): AfterDoubts {
+export function firstDoubts(first: DrawTable, changeMm: number): AfterDoubts {
   return {
     figure: (figure) => doubtOf(first, `today ${figure.key}`),
     moved: movedDoubt(first, Math.abs(changeMm) / TRIAL_MM),
@@ -88,7 +88,7 @@ export function limitsAfter(survey: Survey, ready: Ready, after: Whole | undefin
   return [
     ...figuresLeft(horse, after).map((figure) => asLimit(figure, doubts.figure(figure))),
     ...carried(readings, movedBy(today, after), doubts.moved),
-    ...feelersAfter(horse, today.head, after.head),
+    ...feelersAfter(horse, today.head, after.head, doubts.moved.halfTurnDeg),
     ...fillAfter(ready.forms, after),
   ];
 }

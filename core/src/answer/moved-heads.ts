@@ -1,5 +1,4 @@
-import { type AfterDoubts, computedToday, limitsAfter } from "./candidates.ts";
-import { doubtOf, movedDoubt, TRIAL_MM } from "./draws.ts";
+import { computedToday, firstDoubts, limitsAfter } from "./candidates.ts";
 import { type Placed, placedAlong } from "./placed.ts";
 import { type Ready, readyFor } from "./ready.ts";
 import { fitOf, type Whole, wholeAt } from "./whole.ts";
@@ -55,7 +54,7 @@ function pointAt(
   const whole =
     changeMm === 0 ? ready.today : wholeAt(forms, move, { deviations: {}, mesh: MESHES.sweep, start });
   if (whole === undefined) return undefined;
-  const after = limitsAfter(survey, ready, whole, doubtsAt(ready, changeMm));
+  const after = limitsAfter(survey, ready, whole, firstDoubts(ready.first, changeMm));
   const all = afterChange(today, { setting: asSetting(changeMm, whole), after, others: [] });
   return {
     changeMm,
@@ -64,14 +63,6 @@ function pointAt(
     limits: judgeAll(all, "exchange", undefined),
     placed: placedAlong(forms, whole),
     stationsMm: whole.tree?.stationsMm,
-  };
-}
-
-/** A figure is as sure as it is today, and what follows grows with the change. */
-function doubtsAt({ first }: Ready, changeMm: number): AfterDoubts {
-  return {
-    figure: (figure) => doubtOf(first, `today ${figure.key}`),
-    moved: movedDoubt(first, Math.abs(changeMm) / TRIAL_MM),
   };
 }
 
