@@ -109,6 +109,7 @@ export function movedDoubt(table: DrawTable, scale: number): Moved {
     seatDeg: of("seatDeg"),
     channelMm: { front: of("front"), mid: of("mid"), rear: of("rear") },
     spreadMm: 0,
+    halfTurnDeg: of("halfTurnDeg"),
     frontRiseMm: of("frontRiseMm"),
     rearRiseMm: of("rearRiseMm"),
   };

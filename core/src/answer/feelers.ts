@@ -1,5 +1,4 @@
-import { atan, cos } from "../engine/number/index.ts";
-import { ASSUMED } from "../fit/assumed.ts";
+import { atan, cos, tan } from "../engine/number/index.ts";
 import type { MeasuredLimit } from "../judge/input.ts";
 import { U_PER_SD } from "../judge/measure/figure.ts";
 import type { Head } from "../shape/model.ts";
@@ -44,29 +43,56 @@ export function templateFaces(horse: SurveyedHorse, head: Head): readonly Measur
     const { top, tip } = feelers;
     const sd = Math.sqrt(top.own * top.own + tip.own * tip.own + HELD_MM * HELD_MM) / alongMm;
     const value = atan((top.value - tip.value) / alongMm) * DEG_PER_RAD;
-    return [{ rule: "face-front", at: `${side}, template`, value, u: U_PER_SD * sd * DEG_PER_RAD, missing: [], station: "front", side }];
+    return [
+      {
+        rule: "face-front",
+        at: `${side}, template`,
+        value,
+        u: U_PER_SD * sd * DEG_PER_RAD,
+        missing: [],
+        station: "front",
+        side,
+      },
+    ];
   });
 }
 
 /**
- * What feelers and template faces would read after the head has moved: its halves turn about their hinge, so the tip
- * goes out by half of the change and a place higher up by less. Derived; the doubts stay today's.
+ * What feelers and template faces would read after the head has moved: the tip goes out by half of the change, and a
+ * place higher up by as much less as the half has turned. `turnUDeg`: how sure that turn is; it is added to today's
+ * doubts, since nobody knows where the head hinges. Derived.
  */
-export function feelersAfter(horse: SurveyedHorse, today: Head, after: Head): readonly MeasuredLimit[] {
+export function feelersAfter(
+  horse: SurveyedHorse,
+  today: Head,
+  after: Head,
+  turnUDeg: number | undefined,
+): readonly MeasuredLimit[] {
   const tipOut = (after.spreadMm - today.spreadMm) / 2;
-  const hingeMm = ASSUMED.hingePart.base * today.depthMm;
+  const turnRad = (side: Side) => after.halfAngleRad[side] - today.halfAngleRad[side];
   const uneven = SIDES.flatMap((side): MeasuredLimit[] => {
     const feelers = feelersOf(horse, side, today);
     if (feelers === undefined) return [];
-    const out = (part: number) => tipOut * (1 - (part * feelers.heightMm) / hingeMm) * cos(today.halfAngleRad[side]);
+    const legMm = feelers.heightMm * cos(today.halfAngleRad[side]);
+    const out = (part: number) => tipOut * cos(today.halfAngleRad[side]) - part * legMm * tan(turnRad(side));
     const read = [feelers.tip.value + out(0), feelers.middle.value + out(0.5), feelers.top.value + out(1)];
-    const u = U_PER_SD * Math.sqrt(2) * feelers.tip.own;
+    const ownU = U_PER_SD * Math.sqrt(2) * feelers.tip.own;
+    const u = turnUDeg === undefined ? undefined : both(ownU, legMm * tan(turnUDeg / DEG_PER_RAD));
     return [{ rule: "feeler", at: side, side, value: Math.max(...read) - Math.min(...read), u, missing: [] }];
   });
-  const faces = templateFaces(horse, today).map((face) => {
-    const side = face.side ?? "near";
-    const turn = (after.halfAngleRad[side] - today.halfAngleRad[side]) * DEG_PER_RAD;
-    return { ...face, value: face.value === undefined ? undefined : face.value - turn };
-  });
-  return [...uneven, ...faces];
+  return [...uneven, ...templateFaces(horse, today).map((face) => turned(face, turnRad, turnUDeg))];
 }
+
+function turned(
+  face: MeasuredLimit,
+  turnRad: (side: Side) => number,
+  turnUDeg: number | undefined,
+): MeasuredLimit {
+  const { value, u, side = "near" } = face;
+  if (value === undefined || u === undefined) return face;
+  const after = value - turnRad(side) * DEG_PER_RAD;
+  return { ...face, value: after, u: turnUDeg === undefined ? undefined : both(u, turnUDeg) };
+}
+
+/** Two doubts that know nothing of one another. */
+const both = (a: number, b: number): number => Math.sqrt(a * a + b * b);

@@ -16,6 +16,8 @@ export interface Moved {
   readonly seatDeg: number | undefined;
   readonly channelMm: { readonly [S in (typeof STATIONS)[number]]: number | undefined };
   readonly spreadMm: number;
+  /** Turn of the halves, mean of both sides; opening is positive. */
+  readonly halfTurnDeg: number | undefined;
   readonly frontRiseMm: number | undefined;
   readonly rearRiseMm: number | undefined;
 }
@@ -25,13 +27,15 @@ export function movedBy(today: Whole, after: Whole): Moved {
   const b = after.rest?.ok ? after.rest : undefined;
   const spreadMm = after.head.spreadMm - today.head.spreadMm;
   const clearanceMm = a && b && b.crownOverBackMm - a.crownOverBackMm;
-  const channel = (station: "front" | "mid" | "rear") => difference(today.tree?.channelMm[station], after.tree?.channelMm[station]);
+  const channel = (station: "front" | "mid" | "rear") =>
+    difference(today.tree?.channelMm[station], after.tree?.channelMm[station]);
   return {
     clearanceMm,
     besideMm: clearanceMm === undefined ? undefined : beside(clearanceMm, spreadMm, after),
     seatDeg: a && b && (b.headUpRad - a.headUpRad) * DEG_PER_RAD,
     channelMm: { front: channel("front"), mid: channel("mid"), rear: channel("rear") },
     spreadMm,
+    halfTurnDeg: (halfAngleRad(after) - halfAngleRad(today)) * DEG_PER_RAD,
     frontRiseMm: a && b && b.frontRiseMm - a.frontRiseMm,
     rearRiseMm: a && b && b.rearRiseMm - a.rearRiseMm,
   };
@@ -39,9 +43,11 @@ export function movedBy(today: Whole, after: Whole): Moved {
 
 /** Half way down, the wall goes out by half of what its tip does and comes down with the crown; derived, square to the wall. */
 function beside(clearanceMm: number, spreadMm: number, after: Whole): number {
-  const halfAngle = (after.head.halfAngleRad.near + after.head.halfAngleRad.off) / 2;
+  const halfAngle = halfAngleRad(after);
   return (spreadMm / 4) * cos(halfAngle) + clearanceMm * sin(halfAngle);
 }
+
+const halfAngleRad = ({ head }: Whole): number => (head.halfAngleRad.near + head.halfAngleRad.off) / 2;
 
 function difference(before: number | undefined, after: number | undefined): number | undefined {
   return before === undefined || after === undefined ? undefined : after - before;
@@ -51,7 +57,11 @@ function difference(before: number | undefined, after: number | undefined): numb
  * Readings of today's limits carried over to a setting: reading in that state plus the computed difference. A limit
  * whose difference could not be computed comes back without a value; one that the head does not move is left out.
  */
-export function carried(today: readonly MeasuredLimit[], moved: Moved, doubt: Moved): readonly MeasuredLimit[] {
+export function carried(
+  today: readonly MeasuredLimit[],
+  moved: Moved,
+  doubt: Moved,
+): readonly MeasuredLimit[] {
   return today.flatMap((limit) => {
     const shift = shiftOf(limit);
     return shift === undefined ? [] : [carry(limit, shift(moved), shift(doubt))];
@@ -61,9 +71,10 @@ export function carried(today: readonly MeasuredLimit[], moved: Moved, doubt: Mo
 function carry(limit: MeasuredLimit, shift: number | undefined, doubt: number | undefined): MeasuredLimit {
   if (limit.value === undefined) return limit;
   if (shift === undefined) return { ...limit, value: undefined, u: undefined, missing: [] };
-  const own = limit.u ?? 0;
-  const drawn = doubt ?? 0;
-  return { ...limit, value: limit.value + shift, u: Math.sqrt(own * own + drawn * drawn) };
+  // Where too few draws came to rest to tell how sure the difference is, nothing is sure about the sum.
+  const u =
+    limit.u === undefined || doubt === undefined ? undefined : Math.sqrt(limit.u * limit.u + doubt * doubt);
+  return { ...limit, value: limit.value + shift, u };
 }
 
 type Shift = (moved: Moved) => number | undefined;

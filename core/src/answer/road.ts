@@ -52,7 +52,9 @@ export function roadWith(road: Road, survey: Survey, path: string, seed: number)
   const ready = readyFor(survey, road.horseIndex, seed, COARSE, road.own?.ready.first);
   if (ready.today === undefined) return { ...road, survey, settings: [], own: undefined, others: [] };
   const settings = settingsOf(survey, ready.today.head.spreadMm).filter((one) => one.way !== "press" || one.changeMm % LOOK_STEP_MM === 0);
-  const others = road.others.map((other) => tryAll(other.ready, settings, COARSE));
+  const others = road.others.map(({ ready: { horseIndex, first } }) =>
+    tryAll(readyFor(survey, horseIndex, seed, COARSE, first), settings, COARSE),
+  );
   return { ...road, survey, settings, own: tryAll(ready, settings, COARSE), others, lacking: ready.forms.lacking };
 }
 

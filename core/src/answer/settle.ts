@@ -79,6 +79,7 @@ function eachOf(a: Moved, b: Moved, of: (one: number, other: number) => number):
       rear: both(a.channelMm.rear, b.channelMm.rear),
     },
     spreadMm: of(a.spreadMm, b.spreadMm),
+    halfTurnDeg: both(a.halfTurnDeg, b.halfTurnDeg),
     frontRiseMm: both(a.frontRiseMm, b.frontRiseMm),
     rearRiseMm: both(a.rearRiseMm, b.rearRiseMm),
   };

@@ -47,6 +47,3 @@ function bentKind({ arch, metal }: Built): HeadKind {
   if (metal === "bar") return "barred-polymer";
   return metal === "none" ? "solid-polymer" : "not-known";
 }
-
-/** Kinds whose settings are calculated here; the others are recognised and answered with who can help. */
-export const CALCULATED: readonly HeadKind[] = ["plate-exchanged", "laminated-with-plates"];

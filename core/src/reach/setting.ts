@@ -26,14 +26,3 @@ export interface TurnBelief {
   /** How the turn fades, 1 to 1.5. */
   readonly fade: number;
 }
-
-/** What follows from a setting besides the pose: read off the tree it makes, against today. */
-export interface Follows {
-  readonly channelMm: {
-    readonly front: number | undefined;
-    readonly mid: number | undefined;
-    readonly rear: number | undefined;
-  };
-  readonly tipOutMm: number;
-  readonly halfTurnRad: number;
-}
