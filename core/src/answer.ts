@@ -1,9 +1,10 @@
-import { DRAWS, type DrawTable, joined } from "./answer/draws.ts";
+import { DRAWS } from "./answer/draws.ts";
 import { nextFor } from "./answer/next.ts";
 import { type Answer, assembled } from "./answer/result.ts";
-import { roadOf, toJudge } from "./answer/road.ts";
-import { drawAt, judgedWith, settledAt } from "./answer/settle.ts";
+import { type Road, roadOf, toJudge } from "./answer/road.ts";
+import { type Drawn, drawnOn, judgedWith, settledAt } from "./answer/settle.ts";
 import { judgeCase } from "./judge/judge-case.ts";
+import type { Setting } from "./reach/setting.ts";
 import type { Survey } from "./survey/case.ts";
 
 export type { Answer };
@@ -17,6 +18,8 @@ export interface AnswerOptions {
 
 /** Draws between two answers of the generator. */
 const BATCH = 100;
+/** So often the draws may move the choice to a setting that is then drawn itself; seen never yet. */
+const CHOICES_MOST = 3;
 
 /**
  * The road on one page. Readings become forms, every setting becomes a whole tree that rests on the back, and the
@@ -26,14 +29,27 @@ const BATCH = 100;
 export function* answer(survey: Survey, { horse, seed }: AnswerOptions): Generator<Answer, Answer> {
   const road = roadOf(survey, horse, seed);
   let judged = judgeCase(toJudge(road));
-  const settled = settledAt(road, judged.answers.setting);
-  const tables: DrawTable[] = [];
-  for (let from = 0; settled !== undefined && from < DRAWS; from += BATCH) {
-    yield assembled({ road, seed, judged, settled, table: joined(tables) });
-    tables.push(drawAt(settled, seed, from, from + BATCH));
-    judged = judgedWith(road, settled, joined(tables));
+  let now = begun(road, judged.answers.setting);
+  const before: Drawn[] = [];
+  while (now !== undefined && now.table.to < DRAWS) {
+    yield assembled({ road, seed, judged, ...now });
+    now = drawnOn(now, seed, BATCH);
+    judged = judgedWith(road, [...before, now]);
+    const { setting } = judged.answers;
+    const moved = now.table.to === DRAWS && setting !== undefined && setting.id !== now.settled.setting?.id;
+    if (moved && before.length < CHOICES_MOST) {
+      before.push(now);
+      now = begun(road, setting);
+    }
   }
   const next = nextFor(road, judged.waitsFor, seed);
   const last = { ...judged, answers: { ...judged.answers, next } };
-  return assembled({ road, seed, judged: last, settled, table: joined(tables) });
+  return assembled({ road, seed, judged: last, ...(now ?? NOTHING_DRAWN) });
+}
+
+const NOTHING_DRAWN = { settled: undefined, table: { from: 0, to: 0, values: {} } };
+
+function begun(road: Road, setting: Setting | undefined): Drawn | undefined {
+  const settled = settledAt(road, setting);
+  return settled && { ...NOTHING_DRAWN, settled };
 }

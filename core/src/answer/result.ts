@@ -10,7 +10,7 @@ import { DRAWS, type DrawTable, doubtOf, restingPart } from "./draws.ts";
 import { type Moved, movedBy } from "./follows.ts";
 import { ENGINE, hashOf } from "./identity.ts";
 import type { Road } from "./road.ts";
-import { doubtsOf, type Settled } from "./settle.ts";
+import { doubtsOf, fitting, type Settled } from "./settle.ts";
 import { fitOf, type Whole } from "./whole.ts";
 
 /** How far the draws behind an answer have come. */
@@ -68,7 +68,8 @@ export interface Parts {
   readonly table: DrawTable;
 }
 
-export function assembled({ road, seed, judged, settled, table }: Parts): Answer {
+export function assembled({ road, seed, judged, settled: drawn, table }: Parts): Answer {
+  const settled = drawn && fitting(drawn, judged.answers.setting);
   const { survey, horseIndex } = road;
   return {
     horse: survey.horses[horseIndex]?.name ?? "",
@@ -112,6 +113,6 @@ function drawnSoFar(settled: Settled | undefined, table: DrawTable): DrawnSoFar 
     count: table.to,
     of: settled === undefined ? 0 : DRAWS,
     done: settled === undefined || table.to === DRAWS,
-    resting: { today: restingPart(table, "today"), after: restingPart(table, "after") },
+    resting: { today: restingPart(table, "today"), after: settled?.after && restingPart(table, "after") },
   };
 }

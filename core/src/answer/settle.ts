@@ -4,7 +4,7 @@ import { judgeCase, type JudgedCase } from "../judge/judge-case.ts";
 import type { Setting } from "../reach/setting.ts";
 import type { HeadMove } from "../reach/turn.ts";
 import { type AfterDoubts, drawnDoubts, limitsAfter, moveOf } from "./candidates.ts";
-import { type DrawTable, drawRange } from "./draws.ts";
+import { type DrawTable, drawRange, joined } from "./draws.ts";
 import { type Moved, movedBy } from "./follows.ts";
 import type { Ready } from "./ready.ts";
 import { type Road, toJudge } from "./road.ts";
@@ -20,6 +20,12 @@ export interface Settled {
   readonly meshDoubt: Moved | undefined;
 }
 
+/** What is settled, with its draws so far. */
+export interface Drawn {
+  readonly settled: Settled;
+  readonly table: DrawTable;
+}
+
 const AS_FOUND: HeadMove = { changeMm: 0, halfTurnRad: undefined };
 
 /** Undefined where there is nothing to settle: a flag, or no head read. */
@@ -29,33 +35,54 @@ export function settledAt(road: Road, setting: Setting | undefined): Settled | u
     ready && wholeAt(ready.forms, move, { deviations: {}, mesh: MESHES[mesh], start: ready.today?.pose });
   const today = at(AS_FOUND, "fine");
   if (ready === undefined || today === undefined) return undefined;
-  const moved = setting?.changeMm === 0 ? undefined : setting;
+  const moved = setting?.way === "as-found" ? undefined : setting;
   const after = moved && at(moveOf(moved), "fine");
   const coarse = { today: at(AS_FOUND, "draw"), after: moved && at(moveOf(moved), "draw") };
-  const meshDoubt = after && coarse.today && coarse.after && apart(movedBy(today, after), movedBy(coarse.today, coarse.after));
+  const meshDoubt =
+    after &&
+    coarse.today &&
+    coarse.after &&
+    apart(movedBy(today, after), movedBy(coarse.today, coarse.after));
   return { ready, setting: moved, today, after, meshDoubt };
 }
 
 /** Draws from..to-1 at today's and the chosen setting. */
-export function drawAt({ ready, setting, today, after }: Settled, seed: number, from: number, to: number): DrawTable {
-  return drawRange(ready.forms, setting && moveOf(setting), seed, from, to, { today: today.pose, after: after?.pose });
-}
-
-/** Judged again, with today's and the chosen setting's limits as sure as the draws make them. */
-export function judgedWith(road: Road, settled: Settled, table: DrawTable): JudgedCase {
-  const input = toJudge(road, table);
-  const { setting } = settled;
-  if (setting === undefined) return judgeCase(input);
-  const after = drawnLimits(road, settled, table);
-  return judgeCase({
-    ...input,
-    candidates: input.candidates.map((one) => (one.setting.id === setting.id ? { ...one, after } : one)),
+export function drawAt(
+  { ready, setting, today, after }: Settled,
+  seed: number,
+  from: number,
+  to: number,
+): DrawTable {
+  return drawRange(ready.forms, setting && moveOf(setting), seed, from, to, {
+    today: today.pose,
+    after: after?.pose,
   });
 }
 
-function drawnLimits(road: Road, settled: Settled, table: DrawTable): readonly MeasuredLimit[] {
+/** The same with so many draws more. */
+export function drawnOn({ settled, table }: Drawn, seed: number, more: number): Drawn {
+  return { settled, table: joined([table, drawAt(settled, seed, table.to, table.to + more)]) };
+}
+
+/** Judged again, with the limits of today's and of every drawn setting as sure as their draws make them. */
+export function judgedWith(road: Road, drawn: readonly Drawn[]): JudgedCase {
+  const input = toJudge(road, drawn.at(-1)?.table);
+  const candidates = input.candidates.map((one) => {
+    const found = drawn.find(({ settled }) => settled.setting?.id === one.setting.id);
+    return found === undefined ? one : { ...one, after: drawnLimits(road, found) };
+  });
+  return judgeCase({ ...input, candidates });
+}
+
+function drawnLimits(road: Road, { settled, table }: Drawn): readonly MeasuredLimit[] {
   const { ready, today, after } = settled;
   return limitsAfter(road.survey, { ...ready, today }, after, doubtsOf(settled, table));
+}
+
+/** What is settled without its change, where that is not the setting that was answered. */
+export function fitting(settled: Settled, setting: Setting | undefined): Settled {
+  const same = settled.setting?.id === setting?.id;
+  return same ? settled : { ...settled, setting: undefined, after: undefined, meshDoubt: undefined };
 }
 
 /** Doubts at the chosen setting: what was drawn, and what the coarser mesh of the draws may hide. */
@@ -68,7 +95,8 @@ const apart = (a: Moved, b: Moved): Moved => eachOf(a, b, (one, other) => Math.a
 const plus = (a: Moved, b: Moved): Moved => eachOf(a, b, (one, other) => one + other);
 
 function eachOf(a: Moved, b: Moved, of: (one: number, other: number) => number): Moved {
-  const both = (one: number | undefined, other: number | undefined) => (one === undefined || other === undefined ? undefined : of(one, other));
+  const both = (one: number | undefined, other: number | undefined) =>
+    one === undefined || other === undefined ? undefined : of(one, other);
   return {
     clearanceMm: both(a.clearanceMm, b.clearanceMm),
     besideMm: both(a.besideMm, b.besideMm),

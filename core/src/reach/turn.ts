@@ -59,7 +59,7 @@ export function movedHead(head: Head, move: HeadMove, turn: TurnBelief) {
     ...head,
     spreadMm: head.spreadMm + move.changeMm,
     // How the upper level moves depends on where the head really hinges, which is not known.
-    spreadUpperMm: move.changeMm === 0 ? head.spreadUpperMm : undefined,
+    spreadUpperMm: move.changeMm === 0 && frontTurnRad === 0 ? head.spreadUpperMm : undefined,
     depthMm: head.depthMm + tipDropMm,
     halfAngleRad: { near: head.halfAngleRad.near + frontTurnRad, off: head.halfAngleRad.off + frontTurnRad },
   };
