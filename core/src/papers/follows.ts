@@ -2,9 +2,17 @@ import type { Follows } from "../answer/result.ts";
 import type { JudgedLimit } from "../judge/judgement.ts";
 import { limitRule } from "../judge/limits/all.ts";
 import type { Following } from "../report/sheet-data.ts";
+import { limitName } from "./limit-names.ts";
 
 /** Limits that a change of the head carries with it, in the order in which they are told. */
-const CARRIED = ["clearance-girthed", "clearance-rider-up", "clearance-half-seat", "clearance-side", "seat-slope", "channel-width"];
+const CARRIED = [
+  "clearance-girthed",
+  "clearance-rider-up",
+  "clearance-half-seat",
+  "clearance-side",
+  "seat-slope",
+  "channel-width",
+];
 
 /** What follows from the change: each carried limit today and after. */
 export function followingOf(today: readonly JudgedLimit[], after: readonly JudgedLimit[]): readonly Following[] {
@@ -13,8 +21,7 @@ export function followingOf(today: readonly JudgedLimit[], after: readonly Judge
       .filter((limit) => limit.rule === rule)
       .map((limit) => {
         const before = today.find((one) => one.rule === rule && one.at === limit.at);
-        const { quantity, unit } = limitRule(rule);
-        return { what: [quantity, limit.at].filter((part) => part !== "").join(", "), unit, today: figure(before), after: figure(limit) };
+        return { what: limitName(rule, limit.at), unit: limitRule(rule).unit, today: figure(before), after: figure(limit) };
       }),
   );
 }

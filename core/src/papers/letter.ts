@@ -1,59 +1,88 @@
 import type { Answer } from "../answer/result.ts";
 import { horseWords, mayRideSays, saddleWords, workWords } from "../judge/answer-words.ts";
 import type { Answered } from "../judge/judgement.ts";
+import { type CautionId, cautionSays } from "../judge/words/cautions.ts";
+import { dayInWords } from "../report/day.ts";
 import type { LetterData } from "../report/letter-data.ts";
+import { aboutPath } from "../survey/about-path.ts";
 import type { Survey } from "../survey/case.ts";
-import type { Act } from "../terms/answers.ts";
+import type { WorkAnswer } from "../terms/answers.ts";
 import { factsOf } from "./facts.ts";
 import { followsInWords } from "./follows.ts";
+import { faultSays, worstOf } from "./owner-faults.ts";
+import { ownerReason } from "./owner-reasons.ts";
+import { whereItReacted } from "./owner-touch.ts";
+import { toldOf } from "./owner-work.ts";
 
-/** How often a saddle is looked at (a professional body of saddlers in the United Kingdom: at least twice a year). */
-const NEXT_VISIT = "At least twice a year, six to eight weeks after any work, and at once when the horse's shape, work or mood changes.";
-
-const NOT_DONE: readonly { readonly act: Act; readonly says: string }[] = [
-  { act: "flock", says: "The panel is not worked on before that is cleared up." },
-  { act: "exchange", says: "No plate or insert is changed before that is cleared up." },
-  { act: "press-dressed", says: "The head is not put to a press inside the saddle." },
-];
+/** A letter gives the first reasons; the working sheet gives all. */
+const MOST_REASONS = 4;
+const MOST_FAULTS = 3;
+/** Cautions that the letter says in its own parts. */
+const SAID_ELSEWHERE: readonly CautionId[] = ["saddle-under-cover", "work-consent"];
+/** Answers that leave the fit as it is, or say nothing of it. */
+const NO_FAULT_OF_FIT: readonly WorkAnswer[] = ["not-now", "leave-as-found", "nothing", "measure-more"];
 
 /** The owner's letter out of the answers; every sentence is chosen here, no figure is worked out. */
 export function letterDataOf(survey: Survey, answer: Answer): LetterData {
-  const { horse, saddle, work, permitted } = answer.answers;
+  const { horse, saddle, work, next } = answer.answers;
   const { practice, visit } = survey;
+  const told = toldOf(answer.answers, answer.horse);
+  const why = { horse: reasons(horse, survey, answer), saddle: reasons(saddle, survey, answer), work: reasons(work, survey, answer) };
+  const said = new Set([...why.horse, ...why.saddle]);
   return {
-    facts: factsOf(survey, answer),
+    facts: letterFacts(survey, answer),
     practice,
     owner: visit.owner,
-    asked: visit.asked || `You asked whether this saddle suits ${answer.horse}, and whether its head can be altered.`,
-    horse: found(horse, horseWords(horse.id)),
-    saddle: found(saddle, saddleWords(saddle.id)),
-    work: found(work, workWords(work.id)),
-    mayIRide: mayRideSays(horse.id, saddle.id),
-    willBeDone: [work.nextStep, ...work.also.map((id) => `Besides: ${lowerFirst(workWords(id).heading)}`)],
-    willNotBeDone: [
-      ...NOT_DONE.filter(({ act }) => !permitted.includes(act)).map(({ says }) => says),
-      "Nothing is begun before you have agreed to it.",
-    ],
+    asked: visit.asked || `Whether this saddle suits ${answer.horse}, and whether its head can be altered.`,
+    horse: found(horseWords(horse.id), why.horse),
+    saddle: found(saddleWords(saddle.id), why.saddle),
+    work: found(workWords(work.id), why.work.filter((one) => !said.has(one))),
+    mayIRide: rideSays(answer),
+    willBeDone: [...told.will, ...(next && work.id === "measure-more" ? [`First comes: ${aboutPath(next.path)}.`] : [])],
+    willNotBeDone: told.not,
     follows: answer.follows ? followsInWords(answer.follows) : [],
-    nextVisit: NEXT_VISIT,
+    nextVisit: `${told.next} Sooner where ${answer.horse}'s shape, work or mood changes.`,
     whoMayDoIt: work.who,
     limits: limitsOf(survey),
   };
 }
 
-function found(answered: Answered<string>, words: { readonly heading: string; readonly meaning: string }) {
-  return { says: `${words.heading} ${words.meaning}`, because: [...new Set(answered.because.map((one) => one.says))].slice(0, MOST_REASONS) };
+function rideSays({ answers: { horse, saddle, work, permitted } }: Answer): string {
+  const may = mayRideSays(horse.id, saddle.id, permitted);
+  const watch = permitted.includes("ride") && !NO_FAULT_OF_FIT.includes(work.id);
+  return watch ? `${may} It does not yet fit as it should: go easy, look at the back after each ride, and stop when it reacts.` : may;
 }
-/** A letter gives the first reasons; the working sheet gives all. */
-const MOST_REASONS = 4;
+
+function letterFacts(survey: Survey, answer: Answer): LetterData["facts"] {
+  const facts = factsOf(survey, answer);
+  const elsewhere = SAID_ELSEWHERE.map(cautionSays);
+  return { ...facts, cautions: facts.cautions.filter((says) => !elsewhere.includes(says)) };
+}
+
+function found(words: { readonly heading: string; readonly meaning: string }, because: readonly string[]) {
+  return { says: `${words.heading} ${words.meaning}`, because: because.slice(0, MOST_REASONS) };
+}
+
+/** Reasons in the owner's words: first what is wrong on this horse, then what the rules say of it. */
+function reasons({ because }: Answered<string>, survey: Survey, answer: Answer): readonly string[] {
+  const own = survey.horses[answer.horseIndex];
+  const touched = own ? whereItReacted(own) : [];
+  const worst = because.map(({ rule }) => worstOf(rule, answer.answers.limitsToday));
+  const faults = [...worst.filter((one) => one?.outcome === "outside"), ...worst.filter((one) => one?.outcome !== "outside")]
+    .flatMap((one) => (one && faultSays(one)) ?? [])
+    .slice(0, MOST_FAULTS);
+  const rules = because.flatMap(({ rule, says }, i): readonly string[] => {
+    if (worst[i] !== undefined) return [];
+    if (rule.startsWith("horse-pain-") && touched.length > 0) return touched;
+    return [ownerReason(rule, answer.horse) ?? says].filter((reason) => reason !== "");
+  });
+  return [...new Set([...faults, ...rules])];
+}
 
 function limitsOf({ saddle, visit }: Survey): readonly string[] {
-  const cover = saddle.looked.level === "bare" ? [] : ["What lies under the saddle's cover was not seen."];
+  const cover = saddle.looked.level === "bare" ? "" : " What lies under the saddle's cover was not seen.";
   return [
-    `This holds for horse, saddle and rider as they were read on ${visit.date}.`,
-    ...cover,
+    `This holds for horse, saddle and rider as they were read on ${dayInWords(visit.date)}.${cover}`,
     "It takes the place of no vet, no maker and no qualified saddler, and local rules apply.",
   ];
 }
-
-const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -1,19 +1,36 @@
-import type { JudgedLimit, LimitRule } from "../judge/judgement.ts";
+import type { JudgedLimit } from "../judge/judgement.ts";
 import { limitRule } from "../judge/limits/all.ts";
-import type { Judged, LimitRow } from "../report/sheet-data.ts";
+import { rangeSays } from "../judge/limits/range-words.ts";
+import type { InsideRow, Judged, LimitRow, SheetLimits } from "../report/sheet-data.ts";
+import { SIDES } from "../terms/places.ts";
+import { limitName } from "./limit-names.ts";
 
-/** Every limit that was read today or is known after the change, a row each, in the order of the work. */
-export function limitRowsOf(today: readonly JudgedLimit[], after: readonly JudgedLimit[]): readonly LimitRow[] {
-  const keyOf = ({ rule, at }: JudgedLimit) => `${rule} ${at}`;
-  const later = new Map(after.map((limit) => [keyOf(limit), limit]));
-  const rows = today.map((limit) => row(limit, later.get(keyOf(limit))));
-  return rows.filter((one) => one.today.outcome !== "not-read" || (one.after !== undefined && one.after.outcome !== "not-read"));
+interface Pair {
+  readonly today: JudgedLimit;
+  readonly after: JudgedLimit | undefined;
 }
 
-function row(today: JudgedLimit, after: JudgedLimit | undefined): LimitRow {
+/** Every limit in the order of the work: what is not inside in full, what is inside by short names, what was not read by name only. */
+export function limitsOf(today: readonly JudgedLimit[], after: readonly JudgedLimit[]): SheetLimits {
+  const keyOf = ({ rule, at }: JudgedLimit) => `${rule} ${at}`;
+  const later = new Map(after.map((limit) => [keyOf(limit), limit]));
+  const pairs = today.map((limit): Pair => ({ today: limit, after: later.get(keyOf(limit)) }));
+  const read = pairs.filter((pair) => isRead(pair.today) || isRead(pair.after));
+  return {
+    open: read.filter((pair) => !isInside(pair)).map(row),
+    inside: insideRows(read.filter(isInside).map((pair) => pair.today)),
+    notRead: [...new Set(pairs.filter((pair) => !read.includes(pair)).map(({ today: { rule, at } }) => limitName(rule, placeOf(at))))],
+    notReadCount: pairs.length - read.length,
+  };
+}
+
+const isRead = (limit: JudgedLimit | undefined): boolean => limit?.value !== undefined;
+const isInside = ({ today, after }: Pair): boolean => today.outcome === "inside" && (after?.outcome ?? "inside") === "inside";
+
+function row({ today, after }: Pair): LimitRow {
   const rule = limitRule(today.rule);
   return {
-    rule: [rule.quantity, today.at].filter((part) => part !== "").join(", ") + `: ${insideOf(rule)}`,
+    rule: `${limitName(today.rule, today.at)}: ${rangeSays(rule.inside, rule.unit)}`,
     unit: rule.unit,
     today: judged(today),
     after: after && judged(after),
@@ -24,10 +41,27 @@ function judged({ value, u, outcome }: JudgedLimit): Judged {
   return value === undefined ? { figure: undefined, outcome: "not-read" } : { figure: { value, u }, outcome };
 }
 
-/** A limit's inside in words. */
-export function insideOf({ inside: [lo, hi], unit }: LimitRule): string {
-  const said = unit === "deg" ? "°" : ` ${unit}`;
-  if (!Number.isFinite(lo)) return `up to ${hi}${said}`;
-  if (!Number.isFinite(hi)) return `from ${lo}${said}`;
-  return lo === -hi ? `within ± ${hi}${said}` : `${lo} to ${hi}${said}`.replace("-", "−");
+/** Near and off of one place share a row, near first. */
+function insideRows(limits: readonly JudgedLimit[]): readonly InsideRow[] {
+  const rows = new Map<string, JudgedLimit[]>();
+  for (const limit of limits) {
+    const name = limitName(limit.rule, placeOf(limit.at));
+    rows.set(name, [...(rows.get(name) ?? []), limit]);
+  }
+  return [...rows].map(([name, of]) => ({
+    name,
+    unit: limitRule(of[0]?.rule ?? "").unit,
+    figures: of.flatMap(({ at, value, u }) => (value === undefined ? [] : [{ side: sideOf(at), figure: { value, u } }])),
+  }));
+}
+
+const sideOf = (at: string) => SIDES.find((side) => at.split(", ").includes(side));
+
+/** A limit's place without its side. */
+function placeOf(at: string): string {
+  const side = sideOf(at);
+  return at
+    .split(", ")
+    .filter((part) => part !== side)
+    .join(", ");
 }

@@ -4,12 +4,13 @@ import type { Placed } from "../answer/placed.ts";
 import { horseWords, saddleWords, workWords } from "../judge/answer-words.ts";
 import type { Answered } from "../judge/judgement.ts";
 import type { AnswerWords, PressureMap, SectionDrawing, SheetData } from "../report/sheet-data.ts";
-import { aboutPath } from "../survey/about-path.ts";
 import type { Survey } from "../survey/case.ts";
 import { STATIONS, type Station } from "../terms/places.ts";
 import { factsOf } from "./facts.ts";
 import { followingOf } from "./follows.ts";
-import { limitRowsOf } from "./limits.ts";
+import { limitsOf } from "./limits.ts";
+import { missingSays } from "./missing.ts";
+import { restWordsOf } from "./rest.ts";
 
 /** Mean pressure under the head at walk that is far over the published dry-spot group (von Peinen et al. 2010: 15.3 kPa). */
 export const FAR_OVER_KPA = 20;
@@ -23,13 +24,14 @@ export function sheetDataOf(survey: Survey, answer: Answer): SheetData {
     saddle: inWords(saddle, saddleWords(saddle.id).heading),
     work: inWords(work, workWords(work.id).heading),
     also: work.also.map((id) => workWords(id).heading),
-    limits: limitRowsOf(limitsToday, limitsAfter),
+    limits: limitsOf(limitsToday, limitsAfter),
     sections: STATIONS.flatMap((station) => sectionAt(answer, station)),
     pressure: pressureOf(answer),
     pressureLimitKPa: FAR_OVER_KPA,
     follows: answer.follows ? followingOf(limitsToday, limitsAfter) : [],
     next: next?.says,
-    missing: answer.lacking.map(aboutPath),
+    missing: missingSays(answer.lacking),
+    rest: restWordsOf(answer),
   };
 }
 

@@ -2,6 +2,7 @@ import { abreast, type Block, dealt, moved, stacked } from "../engine/drawing/bl
 import { paragraph } from "../engine/drawing/paragraph.ts";
 import type { Document, Measure, Page } from "../engine/drawing.ts";
 import type { LetterData } from "./letter-data.ts";
+import { dayInWords } from "./day.ts";
 import { FOOT_TOP, letterFoot, letterHead } from "./letter-frame.ts";
 import { LETTER, LETTER_BOLD } from "./looks.ts";
 import { refuseOwnerWords } from "./owner-words.ts";
@@ -64,10 +65,10 @@ function opening(data: LetterData, measure: Measure): Block {
     TEXT_WIDE,
     measure,
   );
-  const date = paragraph("date", facts.date, LETTER, TEXT_LEFT, measure);
+  const date = paragraph("date", dayInWords(facts.date), LETTER, TEXT_LEFT, measure);
   const greeting = paragraph(
     "greeting",
-    owner === "" ? "To the owner," : `Dear ${owner},`,
+    owner === "" ? "To the owner of this saddle," : `Dear ${owner},`,
     LETTER,
     TEXT_WIDE,
     measure,
@@ -87,7 +88,7 @@ interface Section {
 function sections(data: LetterData): readonly Section[] {
   const found = (one: LetterData["horse"]) => [one.says, ...one.because];
   return [
-    { heading: "What you asked", says: [data.asked] },
+    { heading: "The question", says: [data.asked] },
     { heading: "May you ride?", says: [data.mayIRide] },
     { heading: "Your horse", says: found(data.horse) },
     { heading: "The saddle", says: found(data.saddle) },

@@ -1,7 +1,7 @@
 import type { At } from "../engine/drawing.ts";
 import type { PressureField } from "../fit/fit.ts";
 import type { Outcome } from "../terms/answers.ts";
-import type { BySide, Station } from "../terms/places.ts";
+import type { BySide, Side, Station } from "../terms/places.ts";
 import type { Figure, Unit } from "./figures.ts";
 import type { SheetFacts } from "./sheet-facts.ts";
 
@@ -19,12 +19,38 @@ export interface Judged {
   readonly outcome: Outcome | "not-read";
 }
 
+/** A limit that is not inside today or after the change, in full. */
 export interface LimitRow {
-  /** The rule in words, with its inside ("clearance over the withers, girthed: from 45 mm"). */
+  /** The limit by its short name, with its place and its inside ("clearance, girthed: from 45 mm"). */
   readonly rule: string;
   readonly unit: Unit;
   readonly today: Judged;
   readonly after: Judged | undefined;
+}
+
+/** A limit that is inside today and after the change; near and off of one place together. */
+export interface InsideRow {
+  readonly name: string;
+  readonly unit: Unit;
+  readonly figures: readonly { readonly side: Side | undefined; readonly figure: Figure }[];
+}
+
+export interface SheetLimits {
+  readonly open: readonly LimitRow[];
+  readonly inside: readonly InsideRow[];
+  /** Names of what was not read, near and off of one place under one name. */
+  readonly notRead: readonly string[];
+  /** How many limits these are. */
+  readonly notReadCount: number;
+}
+
+/** How the saddle comes to rest in the calculation, and what the calculation stands on. */
+export interface RestWords {
+  readonly says: readonly string[];
+  /** One assumption each, with its range. */
+  readonly assumed: readonly string[];
+  /** Engine, draws and seed. */
+  readonly made: string;
 }
 
 /** One cut across the horse and the tree over it: [y to the off side, z up], mm, in the back's place, seen from behind. */
@@ -62,7 +88,7 @@ export interface SheetData {
   readonly work: AnswerWords;
   /** What is said beside the work answer, in words. */
   readonly also: readonly string[];
-  readonly limits: readonly LimitRow[];
+  readonly limits: SheetLimits;
   /** Front, mid, rear, as far as they were read; empty on a flag, when no fit is shown. */
   readonly sections: readonly SectionDrawing[];
   /** Today's map and the chosen setting's; empty where there is none. */
@@ -73,4 +99,5 @@ export interface SheetData {
   /** The one reading that would settle what cannot be told. */
   readonly next: string | undefined;
   readonly missing: readonly string[];
+  readonly rest: RestWords;
 }

@@ -1,31 +1,38 @@
 import { type Block, EMPTY, stacked } from "../engine/drawing/block.ts";
 import { words } from "../engine/drawing/marks.ts";
-import { paragraph } from "../engine/drawing/paragraph.ts";
 import type { Measure } from "../engine/drawing.ts";
 import { printed } from "./figures.ts";
+import { fitted } from "./fitted.ts";
 import { FIGURE, HEADING, SMALL } from "./looks.ts";
 import type { Following } from "./sheet-data.ts";
 
-/** What follows from the change: each quantity with today's figure over the one to come. */
+/** Where the figures of today end, as part of the width; those of after end at its end. */
+const TODAY = 0.7;
+const ROW = 3.5;
+
+/** What follows from the change: each quantity with today's figure and the one to come. */
 export function follows(all: readonly Following[], width: number, measure: Measure): Block {
   if (all.length === 0) return EMPTY;
-  const heading = paragraph("follows, heading", "What follows", HEADING, width, measure);
-  return stacked([heading, ...all.map((one) => following(one, width, measure))], 2);
+  const head: Block = {
+    items: [
+      words("follows, heading", HEADING, [0, 3], "What follows"),
+      words("follows, today", SMALL, [width * TODAY, 3], "today", { anchor: "end" }),
+      words("follows, after", SMALL, [width, 3], "after", { anchor: "end" }),
+    ],
+    height: 4.6,
+  };
+  return stacked([head, ...all.map((one) => following(one, width, measure))]);
 }
 
-function following(one: Following, width: number, measure: Measure): Block {
-  const what = paragraph("follows, what", one.what, SMALL, width, measure);
-  const figure = { ...FIGURE, size: 2.4 };
-  const rows = [
-    ["today", one.today],
-    ["after", one.after],
-  ] as const;
-  const items = rows.flatMap(([when, value], i) => {
-    const base = what.height + 3 + i * 3.8;
-    return [
-      words(`follows, ${when}`, SMALL, [0, base], when),
-      words(`follows, ${when}, figure`, figure, [width, base], printed(value, one.unit), { anchor: "end" }),
-    ];
-  });
-  return { items: [...what.items, ...items], height: what.height + 8 };
+function following({ what, unit, today, after }: Following, width: number, measure: Measure): Block {
+  const figure = { ...FIGURE, size: 2.3 };
+  const name = fitted("follows, what", what, SMALL, width * TODAY - 32, ROW, measure);
+  return {
+    items: [
+      ...name.items,
+      words("follows, today, figure", figure, [width * TODAY, 2.6], printed(today, unit), { anchor: "end" }),
+      words("follows, after, figure", figure, [width, 2.6], printed(after, unit), { anchor: "end" }),
+    ],
+    height: ROW,
+  };
 }

@@ -1,4 +1,4 @@
-import { type Block, EMPTY, moved, stacked } from "../engine/drawing/block.ts";
+import { type Block, EMPTY, moved } from "../engine/drawing/block.ts";
 import { box, line, words } from "../engine/drawing/marks.ts";
 import { paragraph } from "../engine/drawing/paragraph.ts";
 import type { At, Document, Item, Measure, Page } from "../engine/drawing.ts";
@@ -12,7 +12,7 @@ import { TITLE_BLOCK_HIGH, titleBlock } from "./title-block.ts";
 export const A4 = { width: 210, height: 297 } as const;
 export const FRAME = { left: 20, top: 10, right: 200, bottom: 287 } as const;
 const PAD = 4;
-const HEAD_HIGH = 35;
+const HEAD_HIGH = 32;
 
 /** The room that the frame leaves on a page, mm. */
 export interface Room {
@@ -81,8 +81,7 @@ function above(facts: SheetFacts, measure: Measure): Block {
 
 function below(facts: SheetFacts, measure: Measure): Block {
   const width = FRAME.right - FRAME.left - 2 * PAD;
-  const lines = facts.cautions.map((caution) => paragraph("caution", caution, SMALL, width, measure));
-  const block = stacked(lines, 0.6);
+  const block = paragraph("caution", facts.cautions.join(" "), SMALL, width, measure);
   if (block.height === 0) return EMPTY;
   const rule = line("cautions, rule", "thin", [
     [0, 0],

@@ -1,33 +1,47 @@
-import { type Block, moved } from "../engine/drawing/block.ts";
+import { type Block, moved, stacked } from "../engine/drawing/block.ts";
 import { line, words } from "../engine/drawing/marks.ts";
 import { paragraph } from "../engine/drawing/paragraph.ts";
 import type { Item, Measure } from "../engine/drawing.ts";
 import { printed } from "./figures.ts";
 import { FIGURE, HEADING, SMALL } from "./looks.ts";
 import { OUTCOME_WORDS, outcomeMark } from "./outcome-mark.ts";
-import type { Judged, LimitRow } from "./sheet-data.ts";
+import { insideLimits } from "./sheet-inside.ts";
+import type { Judged, LimitRow, SheetLimits } from "./sheet-data.ts";
 
 /** Where the columns start, mm: rule, today, after the change. */
-const COLUMNS = { rule: 0, today: 62, after: 119 } as const;
+const COLUMNS = { rule: 0, today: 73, after: 123 } as const;
 const MARK = 25;
-const WORD = 38;
-const LEAST = 5;
+const WORD = 37;
+const LEAST = 4.6;
 
-/** The table of limits row by row, so that it can run on to the next sheet; its head goes with the first row. */
-export function limitRows(rows: readonly LimitRow[], width: number, measure: Measure): readonly Block[] {
-  const [first, ...rest] = rows.map((row) => limitRow(row, width, measure));
-  if (!first) return [];
-  const head = tableHead(rows.some((row) => row.after !== undefined));
+/** The limits row by row, so that they can run on to the next sheet: first what is not inside, then what is, then what was not read. */
+export function limitRows(limits: SheetLimits, width: number, measure: Measure): readonly Block[] {
+  const withAfter = limits.open.some((row) => row.after !== undefined);
+  const open = limits.open.map((row) => limitRow(row, width, measure));
   return [
-    { items: [...head.items, ...moved(first.items, [0, head.height])], height: head.height + first.height },
-    ...rest,
+    ...headed(tableHead(withAfter), open),
+    ...insideLimits(limits.inside, width, measure),
+    ...notRead(limits, width, measure),
   ];
+}
+
+/** A table's head goes with its first row. */
+function headed(head: Block, rows: readonly Block[]): readonly Block[] {
+  const [first, ...rest] = rows;
+  return first ? [stacked([head, first]), ...rest] : [];
+}
+
+function notRead({ notRead: names, notReadCount }: SheetLimits, width: number, measure: Measure): readonly Block[] {
+  if (names.length === 0) return [];
+  const many = notReadCount === 1 ? "1 limit was" : `${notReadCount} limits were`;
+  const said = paragraph("limits, not read", `${many} not read: ${names.join("; ")}.`, SMALL, width, measure);
+  return [{ items: moved(said.items, [0, 1.5]), height: said.height + 1.5 }];
 }
 
 function tableHead(withAfter: boolean): Block {
   return {
     items: [
-      words("limits, heading", HEADING, [COLUMNS.rule, 4], "Limits"),
+      words("limits, heading", HEADING, [COLUMNS.rule, 4], "Limits not inside"),
       words("limits, today", HEADING, [COLUMNS.today, 4], "Today"),
       ...(withAfter ? [words("limits, after", HEADING, [COLUMNS.after, 4], "After the change")] : []),
     ],
@@ -37,7 +51,7 @@ function tableHead(withAfter: boolean): Block {
 
 function limitRow(row: LimitRow, width: number, measure: Measure): Block {
   const rule = paragraph("limit, rule", row.rule, SMALL, COLUMNS.today - 4, measure);
-  const height = Math.max(LEAST, rule.height + 1.4);
+  const height = Math.max(LEAST, rule.height + 1);
   return {
     items: [
       line("limit, rule line", "thin", [

@@ -1,54 +1,46 @@
-import { type Block, EMPTY, moved } from "../engine/drawing/block.ts";
+import { type Block, EMPTY, stacked } from "../engine/drawing/block.ts";
 import { areasOver, linesAt, type Net } from "../engine/drawing/contour.ts";
 import { line, words } from "../engine/drawing/marks.ts";
-import type { At, Item } from "../engine/drawing.ts";
+import { paragraph } from "../engine/drawing/paragraph.ts";
+import type { At, Item, Measure } from "../engine/drawing.ts";
 import type { PressureField } from "../fit/fit.ts";
 import { HEADING, SMALL } from "./looks.ts";
 import type { PressureMap } from "./sheet-data.ts";
 
 /** Lines of equal pressure, kPa, one to a tint: fixed, so that two sheets compare (assumption, for drawing only). */
 export const LEVELS = [1, 5, 10, 15, 20] as const;
-const SCALE = 5;
-const WIDE = 60;
-const GAP = 8;
-const HEAD = 10;
+/** Small enough that two maps stand on one sheet, one under the other. */
+const SCALE = 6;
+/** Of one map, mm. */
+export const MAP_WIDE = 54;
+const GAP = 3;
 /** Room that a figure leaves in its line, mm to each side. */
 const CLEAR = 1.7;
 
-/** Each map seen from above, head end up, near left. A comparison of settings and never a permission. */
-export function pressureMaps(maps: readonly PressureMap[], limitKPa: number): Block {
+/** Each map seen from above, head end up, near left, one under the other. A comparison of settings and never a permission. */
+export function pressureMaps(maps: readonly PressureMap[], limitKPa: number, measure: Measure): Block {
   const shown = maps.slice(0, 2).map((map) => pressureMap(map, limitKPa));
   if (shown.length === 0) return EMPTY;
-  const items = shown.flatMap((block, i) => moved(block.items, [i * (WIDE + GAP), HEAD]));
-  const heading = words(
-    "pressure, heading",
-    HEADING,
-    [0, 3],
-    `Pressure at rest in kPa, 1 : ${SCALE}, seen from above`,
-  );
-  const key = words(
-    "pressure, key",
-    SMALL,
-    [0, 7],
-    `Compares settings on this back; permits nothing. Crossed: over ${limitKPa} kPa.`,
-  );
-  return { items: [heading, key, ...items], height: HEAD + Math.max(...shown.map((block) => block.height)) };
+  const heading = paragraph("pressure, heading", "Pressure at rest", HEADING, MAP_WIDE, measure);
+  const said = `In kPa, 1 : ${SCALE}, seen from above. Compares settings on this back; permits nothing. Crossed: over ${limitKPa} kPa.`;
+  const key = paragraph("pressure, key", said, SMALL, MAP_WIDE, measure);
+  return stacked([stacked([heading, key]), ...shown], GAP);
 }
 
 function pressureMap({ of, field }: PressureMap, limitKPa: number): Block {
   const first = Math.min(...field.xMm);
   const long = (Math.max(...field.xMm) - first) / SCALE;
-  const onPaper = (x: number, y: number): At => [WIDE / 2 + y / SCALE, 9 + (x - first) / SCALE];
+  const onPaper = (x: number, y: number): At => [MAP_WIDE / 2 + y / SCALE, 9 + (x - first) / SCALE];
   const nets = [0, 1].map((side) => netOf(field, side, onPaper));
   return {
     items: [
-      words("pressure, of", { ...SMALL, bold: true }, [WIDE / 2, 3], of, { anchor: "middle" }),
+      words("pressure, of", { ...SMALL, bold: true }, [MAP_WIDE / 2, 3], of, { anchor: "middle" }),
       words("pressure, near", SMALL, [0, 6.5], "near (left)"),
-      words("pressure, off", SMALL, [WIDE, 6.5], "off (right)", { anchor: "end" }),
+      words("pressure, off", SMALL, [MAP_WIDE, 6.5], "off (right)", { anchor: "end" }),
       ...nets.flatMap((net) => [...tinted(net, limitKPa), rim(net)]),
       ...nets.flatMap(levelLines),
     ],
-    height: 12 + long,
+    height: 10 + long,
   };
 }
 

@@ -11,11 +11,14 @@ import type { SectionDrawing } from "./sheet-data.ts";
 
 /** The front section is the one that is worked by: drawn at 1 : 2, the others at 1 : 5 (scales of ISO 5455). */
 const PLACES = {
-  front: { at: [0, 6], scale: 2, width: 120, height: 72 },
-  mid: { at: [124, 6], scale: 5, width: 48, height: 32 },
-  rear: { at: [124, 48], scale: 5, width: 48, height: 32 },
+  front: { at: [0, 6], scale: 2, width: 112, height: 62 },
+  mid: { at: [0, 74], scale: 5, width: 54, height: 31 },
+  rear: { at: [58, 74], scale: 5, width: 54, height: 31 },
 } as const;
-const HIGH = 88;
+/** All three together, mm. */
+export const SECTIONS_WIDE = 112;
+const HIGH = 110;
+const HIGH_FRONT_ONLY = 70;
 /** The cut back is hatched in a rim of this part of its height, so that figures stay free. */
 const RIM = 0.86;
 
@@ -29,10 +32,10 @@ export function sections(all: readonly SectionDrawing[], measure: Measure): Bloc
   return {
     items: [
       words("sections, heading", HEADING, [0, 3], "Tree over back, seen from behind"),
-      words("sections, key", SMALL, [172, 3], key(all), { anchor: "end" }),
+      words("sections, key", SMALL, [SECTIONS_WIDE, 3], key(all), { anchor: "end" }),
       ...items,
     ],
-    height: HIGH,
+    height: all.some((one) => one.station !== "front") ? HIGH : HIGH_FRONT_ONLY,
   };
 }
 

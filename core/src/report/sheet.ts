@@ -5,37 +5,44 @@ import type { SheetData } from "./sheet-data.ts";
 import { follows } from "./sheet-follows.ts";
 import { framed, roomWithin } from "./sheet-frame.ts";
 import { limitRows } from "./sheet-limits.ts";
-import { pressureMaps } from "./sheet-pressure.ts";
-import { sections } from "./sheet-sections.ts";
+import { MAP_WIDE, pressureMaps } from "./sheet-pressure.ts";
+import { restWords } from "./sheet-rest.ts";
+import { SECTIONS_WIDE, sections } from "./sheet-sections.ts";
 
-/** Where the maps leave off and what follows begins, mm. */
-const FOLLOWS_LEFT = 134;
 /** Before a part that is no row of a table, mm. */
-const PART_GAP = 5;
+const PART_GAP = 4;
 
 /** The fitter's working sheet: the answers first, then every limit, then the drawings. A long table runs on. */
 export function sheetOf(data: SheetData, measure: Measure): Document {
   const { width, height } = roomWithin(data.facts, measure);
-  const maps = pressureMaps(data.pressure, data.pressureLimitKPa);
-  const left = maps.height === 0 ? 0 : FOLLOWS_LEFT;
   const parts: readonly Block[] = [
     ...answers(data, width, height, measure),
-    below(stillToRead(data, width, measure)),
-    ...limitRows(data.limits, width, measure).map((row, i) => (i === 0 ? below(row) : row)),
-    below(sections(data.sections, measure)),
-    below(
-      abreast([
-        { x: 0, block: maps },
-        { x: left, block: follows(data.follows, maps.height === 0 ? 60 : width - left, measure) },
-      ]),
-    ),
+    ...lowered(stillToRead(data, width, measure)),
+    ...lowered(limitRows(data.limits, width, measure)),
+    ...lowered(drawings(data, width, height, measure)),
   ];
   const pages = dealt(parts, height, 0).map((blocks) => stacked(blocks).items);
   return framed("Working sheet", data.facts, pages, measure);
 }
 
-function below(block: Block): Block {
-  return block.height === 0
-    ? block
-    : { items: moved(block.items, [0, PART_GAP]), height: block.height + PART_GAP };
+/** Sections, what follows and how it rests beside the pressures; one under the other where no page holds them so. */
+function drawings(data: SheetData, width: number, height: number, measure: Measure): readonly Block[] {
+  const maps = pressureMaps(data.pressure, data.pressureLimitKPa, measure);
+  const left = maps.height === 0 ? width : SECTIONS_WIDE;
+  const column = [
+    sections(data.sections, measure),
+    follows(data.follows, Math.min(left, SECTIONS_WIDE), measure),
+    restWords(data.rest, left, measure),
+  ];
+  const both = abreast([
+    { x: 0, block: stacked(column, PART_GAP) },
+    { x: width - MAP_WIDE, block: maps },
+  ]);
+  return both.height + PART_GAP <= height ? [both] : [...column, maps].flatMap((one) => lowered([one]));
+}
+
+/** The first block with the gap above it that sets a new part off. */
+function lowered([first, ...rest]: readonly Block[]): readonly Block[] {
+  if (first === undefined || first.height === 0) return rest;
+  return [{ items: moved(first.items, [0, PART_GAP]), height: first.height + PART_GAP }, ...rest];
 }

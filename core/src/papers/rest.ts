@@ -1,0 +1,38 @@
+import type { Answer } from "../answer/result.ts";
+import { ASSUMED } from "../fit/assumed.ts";
+import type { Fit } from "../fit/fit.ts";
+import { refusalSays } from "../fit/refusal-words.ts";
+import type { RestWords } from "../report/sheet-data.ts";
+
+/** How the saddle comes to rest in the calculation, in how many draws, and what was assumed for it. */
+export function restWordsOf(answer: Answer): RestWords {
+  const { today, chosen, draws } = answer;
+  const said = today === undefined ? ["No fit was worked out."] : [...stands("Today", today), ...stands("After the change", chosen)];
+  const parts = [share("today", draws.resting.today, draws.count), share("after the change", draws.resting.after, draws.count)].filter(
+    (part) => part !== "",
+  );
+  const shares = parts.length === 0 ? [] : [`In the draws it came to rest ${parts.join("; ")}.`];
+  const tried = today?.rest !== undefined;
+  return {
+    says: [...said, ...shares],
+    assumed: tried ? Object.values(ASSUMED).map(({ says, id, base, lo, hi }) => `${says}: ${withUnit(base, id)} (${lo} to ${hi})`) : [],
+    made: draws.of === 0 ? `Engine ${answer.engine}; nothing was drawn.` : `Engine ${answer.engine}; ${draws.count} draws of ${draws.of}, seed ${answer.seed}.`,
+  };
+}
+
+function stands(when: string, fit: Fit | undefined): readonly string[] {
+  if (fit === undefined) return [];
+  if (fit.rest === undefined)
+    return [`${when}: how it rests was not worked out; that takes three traces, a profile and the bearing's readings.`];
+  return [fit.rest.ok ? `${when}: it comes to rest.` : `${when}: ${refusalSays(fit.rest.why)}`];
+}
+
+function share(when: string, part: number | undefined, count: number): string {
+  return part === undefined || count === 0 ? "" : `${when}: ${Math.round(part * count)} of ${count}`;
+}
+
+/** The unit that ends an assumption's id; a plain number has none. */
+function withUnit(base: number, id: string): string {
+  const unit = id.split(".").at(-1) ?? "";
+  return ["mm", "N", "kg", "MPa"].includes(unit) ? `${base} ${unit}` : String(base);
+}
