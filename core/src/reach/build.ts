@@ -45,5 +45,5 @@ function bentKind({ arch, metal }: Built): HeadKind {
   if (metal === "unknown") return "not-known";
   if (arch === "wood") return metal === "plates" ? "laminated-with-plates" : "makers-form";
   if (metal === "bar") return "barred-polymer";
-  return metal === "none" ? "solid-polymer" : "not-known";
+  return metal === "none" ? "solid-polymer" : "makers-form";
 }

@@ -29,6 +29,7 @@ export function turnLeft(xMm: number, lengthMm: number, turn: TurnBelief): numbe
  * plus sag times the turn, since a sagging rail lies further from the hinge. mm, rad.
  */
 export function treeAt(tree: Tree, move: HeadMove, turn: TurnBelief): Tree {
+  if (move.changeMm === 0 && (move.halfTurnRad ?? 0) === 0) return tree;
   const { head, frontTurnRad, apartMm, tipDropMm } = movedHead(tree.head, move, turn);
   const hingeMm = tree.tipHeightMm + turn.hingePart * tree.head.depthMm;
   const left = (x: number) => turnLeft(x, tree.lengthMm, turn);
