@@ -1,15 +1,15 @@
 import { MESHES, type Mesh } from "../fit/panel-cells.ts";
+import { fillNeededMm } from "../fit/sections.ts";
 import type { Candidate, MeasuredLimit } from "../judge/input.ts";
 import { measureLimits } from "../judge/measure.ts";
+import { exchanged, type Moving, opened } from "../reach/move.ts";
 import type { Setting } from "../reach/setting.ts";
-import type { HeadMove } from "../reach/turn.ts";
 import type { Survey, SurveyedHorse } from "../survey/case.ts";
 import { type BySide, SIDES } from "../terms/places.ts";
 import { type DrawTable, doubtOf, movedDoubt, TRIAL_MM } from "./draws.ts";
-import { fillNeededMm } from "../fit/sections.ts";
 import { feelersAfter, templateFaces, templateOffered } from "./feelers.ts";
 import { asLimit, type Figure, figuresOf, horseSides } from "./figures.ts";
-import { carried, type Moved, movedBy } from "./follows.ts";
+import { carried, type MovedDoubt, movedBy } from "./follows.ts";
 import type { Forms } from "./forms.ts";
 import type { Ready } from "./ready.ts";
 import { type Whole, wholeAt } from "./whole.ts";
@@ -20,7 +20,10 @@ export interface Tried {
   readonly wholes: readonly (Whole | undefined)[];
 }
 
-export const moveOf = (setting: Setting): HeadMove => ({ changeMm: setting.changeMm, halfTurnRad: setting.halfTurnRad });
+export function movingOf({ plate, changeMm }: Setting, { plates }: Forms): Moving {
+  const belief = plate === undefined ? undefined : plates[plate];
+  return belief === undefined ? opened(changeMm) : exchanged(belief);
+}
 
 /** All settings, each from the pose of its neighbour, from today outward both ways; the wholes come in the order given. */
 export function tryAll(ready: Ready, settings: readonly Setting[], mesh: Mesh): Tried {
@@ -30,7 +33,7 @@ export function tryAll(ready: Ready, settings: readonly Setting[], mesh: Mesh): 
   for (const outward of [wider, narrower]) {
     let start = ready.today?.pose;
     for (const setting of outward) {
-      const whole = wholeAt(ready.forms, moveOf(setting), { deviations: {}, mesh, start });
+      const whole = wholeAt(ready.means, movingOf(setting, ready.forms), { mesh, start });
       start = whole?.pose ?? start;
       found.set(setting, whole);
     }
@@ -39,7 +42,11 @@ export function tryAll(ready: Ready, settings: readonly Setting[], mesh: Mesh): 
 }
 
 /** Limits that are computed as they stand today, as sure as the draws make them. */
-export function computedToday(horse: SurveyedHorse, { forms, today }: Ready, table: DrawTable): readonly MeasuredLimit[] {
+export function computedToday(
+  horse: SurveyedHorse,
+  { forms, today }: Ready,
+  table: DrawTable,
+): readonly MeasuredLimit[] {
   if (today === undefined) return [];
   return [
     ...figuresLeft(horse, today).map((figure) => asLimit(figure, doubtOf(table, `today ${figure.key}`))),
@@ -57,7 +64,7 @@ function figuresLeft(horse: SurveyedHorse, whole: Whole): readonly Figure[] {
 /** How sure the computed limits after a setting are. */
 export interface AfterDoubts {
   figure(figure: Figure): number | undefined;
-  readonly moved: Moved;
+  readonly moved: MovedDoubt;
 }
 
 /** From the first look: a figure is as sure as it is today, and what follows grows with the change. */
@@ -80,7 +87,12 @@ export function fillOf({ back }: Forms, { tree, sections }: Whole): BySide<numbe
 }
 
 /** All limits of one horse after a setting: the computed ones, and the readings carried over. */
-export function limitsAfter(survey: Survey, ready: Ready, after: Whole | undefined, doubts: AfterDoubts): readonly MeasuredLimit[] {
+export function limitsAfter(
+  survey: Survey,
+  ready: Ready,
+  after: Whole | undefined,
+  doubts: AfterDoubts,
+): readonly MeasuredLimit[] {
   const { today, horseIndex } = ready;
   const horse = survey.horses[horseIndex];
   if (today === undefined || after === undefined || horse === undefined) return [];
@@ -103,7 +115,12 @@ function fillAfter(forms: Forms, after: Whole): readonly MeasuredLimit[] {
 }
 
 /** Every setting with the whole it makes for this horse, and for the others that wear the saddle. */
-export function candidatesOf(survey: Survey, settings: readonly Setting[], own: Tried, others: readonly Tried[]): readonly Candidate[] {
+export function candidatesOf(
+  survey: Survey,
+  settings: readonly Setting[],
+  own: Tried,
+  others: readonly Tried[],
+): readonly Candidate[] {
   const after = ({ ready, wholes }: Tried, setting: Setting, i: number) =>
     limitsAfter(survey, ready, wholes[i], firstDoubts(ready.first, setting.changeMm));
   return settings.map((setting, i) => ({

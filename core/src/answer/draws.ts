@@ -1,12 +1,13 @@
 import type { Pose } from "../engine/contact/problem.ts";
 import { spreadOf } from "../engine/quantile.ts";
 import { MESHES } from "../fit/panel-cells.ts";
-import type { HeadMove } from "../reach/turn.ts";
+import { AS_FOUND, type Moving } from "../reach/move.ts";
 import { drawDeviations } from "../shape/draw.ts";
+import type { Deviations } from "../shape/model.ts";
 import { figuresOf, horseSides } from "./figures.ts";
-import { type Moved, movedBy } from "./follows.ts";
+import { type Moved, type MovedDoubt, movedBy } from "./follows.ts";
 import type { Forms } from "./forms.ts";
-import { type Whole, wholeAt } from "./whole.ts";
+import { inDraw, type Whole, wholeAt } from "./whole.ts";
 
 /** Draws that an answer rests on. */
 export const DRAWS = 1000;
@@ -29,22 +30,40 @@ export interface Starts {
 }
 
 /** The figures of today and of one other setting in draws from..to-1. Every draw stands by itself, so ranges can be shared out. */
-export function drawRange(forms: Forms, move: HeadMove | undefined, seed: number, from: number, to: number, starts: Starts): DrawTable {
+export function drawRange(
+  forms: Forms,
+  moving: Moving | undefined,
+  seed: number,
+  from: number,
+  to: number,
+  starts: Starts,
+): DrawTable {
   const rows: Record<string, number>[] = [];
-  for (let index = from; index < to; index++) rows.push(oneDraw(forms, move, drawDeviations(forms.uncertain, seed, index), starts));
+  for (let index = from; index < to; index++)
+    rows.push(oneDraw(forms, moving, drawDeviations(forms.uncertain, seed, index), starts));
   const keys = [...new Set(rows.flatMap((row) => Object.keys(row)))];
-  return { from, to, values: Object.fromEntries(keys.map((key) => [key, rows.map((row) => row[key] ?? Number.NaN)])) };
+  return {
+    from,
+    to,
+    values: Object.fromEntries(keys.map((key) => [key, rows.map((row) => row[key] ?? Number.NaN)])),
+  };
 }
 
-function oneDraw(forms: Forms, move: HeadMove | undefined, deviations: Readonly<Record<string, number>>, starts: Starts): Record<string, number> {
-  const at = (one: HeadMove, start: Pose | undefined) => wholeAt(forms, one, { deviations, mesh: MESHES.draw, start });
-  const today = at({ changeMm: 0, halfTurnRad: undefined }, starts.today);
+function oneDraw(
+  forms: Forms,
+  moving: Moving | undefined,
+  deviations: Deviations,
+  starts: Starts,
+): Record<string, number> {
+  const drawn = inDraw(forms, deviations);
+  const mesh = MESHES.draw;
+  const today = wholeAt(drawn, AS_FOUND, { mesh, start: starts.today });
   const row: Record<string, number> = {};
   if (today === undefined) return row;
   note(row, "today", today);
   noteWanted(row, today);
   for (const figure of horseSides(forms, deviations)) row[figure.key] = figure.value;
-  const after = move && at(move, starts.after);
+  const after = moving && wholeAt(drawn, moving, { mesh, start: starts.after });
   if (after === undefined) return row;
   note(row, "after", after);
   for (const [key, value] of Object.entries(flat(movedBy(today, after)))) row[`moved ${key}`] = value;
@@ -68,7 +87,9 @@ function noteWanted(row: Record<string, number>, { wanted }: Whole): void {
 function flat(moved: Moved): Record<string, number> {
   const { channelMm, ...others } = moved;
   const all = { ...others, front: channelMm.front, mid: channelMm.mid, rear: channelMm.rear };
-  return Object.fromEntries(Object.entries(all).filter((entry): entry is [string, number] => entry[1] !== undefined));
+  return Object.fromEntries(
+    Object.entries(all).filter((entry): entry is [string, number] => entry[1] !== undefined),
+  );
 }
 
 /** Ranges put together by their index, so that who drew which makes no difference. */
@@ -76,7 +97,9 @@ export function joined(tables: readonly DrawTable[]): DrawTable {
   const inOrder = [...tables].sort((a, b) => a.from - b.from);
   const keys = [...new Set(inOrder.flatMap((table) => Object.keys(table.values)))].sort();
   const column = (key: string) =>
-    inOrder.flatMap((table) => table.values[key] ?? Array.from({ length: table.to - table.from }, () => Number.NaN));
+    inOrder.flatMap(
+      (table) => table.values[key] ?? Array.from({ length: table.to - table.from }, () => Number.NaN),
+    );
   return {
     from: inOrder[0]?.from ?? 0,
     to: inOrder.at(-1)?.to ?? 0,
@@ -98,7 +121,7 @@ export function restingPart(table: DrawTable, when: "today" | "after"): number |
 }
 
 /** Doubt of what follows, `scale` times what was drawn. */
-export function movedDoubt(table: DrawTable, scale: number): Moved {
+export function movedDoubt(table: DrawTable, scale: number): MovedDoubt {
   const of = (key: string) => {
     const u = doubtOf(table, `moved ${key}`);
     return u === undefined ? undefined : u * scale;
@@ -108,7 +131,7 @@ export function movedDoubt(table: DrawTable, scale: number): Moved {
     besideMm: of("besideMm"),
     seatDeg: of("seatDeg"),
     channelMm: { front: of("front"), mid: of("mid"), rear: of("rear") },
-    spreadMm: 0,
+    spreadMm: of("spreadMm"),
     halfTurnDeg: of("halfTurnDeg"),
     frontRiseMm: of("frontRiseMm"),
     rearRiseMm: of("rearRiseMm"),

@@ -35,13 +35,27 @@ export function figuresOf(whole: Whole): readonly Figure[] {
 
 function faceFigure({ station, side, misfitRad }: SectionFit, temper: "cold" | "warm"): Figure {
   const rule = station === "front" ? "face-front" : "face-rail";
-  return named({ rule, at: `${station}, ${side}, ${temper}`, value: misfitRad * DEG_PER_RAD, station, side, temper });
+  return named({
+    rule,
+    at: `${station}, ${side}, ${temper}`,
+    value: misfitRad * DEG_PER_RAD,
+    station,
+    side,
+    temper,
+  });
 }
 
 function spreadFigure(whole: Whole, temper: "cold" | "warm"): readonly Figure[] {
   const wanted = whole.wanted[temper];
   if (wanted === undefined) return [];
-  return [named({ rule: "spread-wanted", at: `computed, ${temper}`, value: whole.head.spreadMm - wanted.spreadMm, temper })];
+  return [
+    named({
+      rule: "spread-wanted",
+      at: `computed, ${temper}`,
+      value: whole.head.spreadMm - wanted.spreadMm,
+      temper,
+    }),
+  ];
 }
 
 /** Left against right of the horse itself, cold, at the front; no setting changes it. */
@@ -50,7 +64,8 @@ export function horseSides(forms: Forms, deviations: Readonly<Record<string, num
   if (front === undefined) return [];
   const widths = sidesAt(front, deviations);
   if (widths === undefined) return [];
-  const angle = (side: Side) => front.faceAngleRad(side, Math.min(...widths[side]), Math.max(...widths[side]), deviations);
+  const angle = (side: Side) =>
+    front.faceAngleRad(side, Math.min(...widths[side]), Math.max(...widths[side]), deviations);
   const mean = (side: Side) => (widths[side][0] + widths[side][1]) / 2;
   return [
     named({ rule: "horse-sides-angle", at: "", value: (angle("near") - angle("off")) * DEG_PER_RAD }),

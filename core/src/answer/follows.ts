@@ -1,6 +1,6 @@
 import { cos, sin } from "../engine/number/index.ts";
 import type { MeasuredLimit } from "../judge/input.ts";
-import { STATIONS } from "../terms/places.ts";
+import type { STATIONS } from "../terms/places.ts";
 import { DEG_PER_RAD } from "./figures.ts";
 import type { Whole } from "./whole.ts";
 
@@ -15,12 +15,16 @@ export interface Moved {
   readonly besideMm: number | undefined;
   readonly seatDeg: number | undefined;
   readonly channelMm: { readonly [S in (typeof STATIONS)[number]]: number | undefined };
+  /** Of the spread inside the tips. */
   readonly spreadMm: number;
   /** Turn of the halves, mean of both sides; opening is positive. */
   readonly halfTurnDeg: number | undefined;
   readonly frontRiseMm: number | undefined;
   readonly rearRiseMm: number | undefined;
 }
+
+/** Half of the central 95 % of each difference; undefined where too few draws tell it. */
+export type MovedDoubt = Omit<Moved, "spreadMm"> & { readonly spreadMm: number | undefined };
 
 export function movedBy(today: Whole, after: Whole): Moved {
   const a = today.rest?.ok ? today.rest : undefined;
@@ -60,7 +64,7 @@ function difference(before: number | undefined, after: number | undefined): numb
 export function carried(
   today: readonly MeasuredLimit[],
   moved: Moved,
-  doubt: Moved,
+  doubt: MovedDoubt,
 ): readonly MeasuredLimit[] {
   return today.flatMap((limit) => {
     const shift = shiftOf(limit);
@@ -77,7 +81,7 @@ function carry(limit: MeasuredLimit, shift: number | undefined, doubt: number | 
   return { ...limit, value: limit.value + shift, u };
 }
 
-type Shift = (moved: Moved) => number | undefined;
+type Shift = (moved: MovedDoubt) => number | undefined;
 
 function shiftOf({ rule, at, station }: MeasuredLimit): Shift | undefined {
   switch (rule) {

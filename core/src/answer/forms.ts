@@ -3,6 +3,7 @@ import { type MassBelief, massOf } from "../fit/load.ts";
 import { buildBack, buildFront, isLacking } from "../shape/back.ts";
 import { buildHead } from "../shape/head.ts";
 import type { Back, HeadBelief, Section, TreeBelief, Uncertain } from "../shape/model.ts";
+import { buildPlate, type PlateBelief } from "../shape/plate.ts";
 import { buildTree } from "../shape/tree.ts";
 import type { Survey } from "../survey/case.ts";
 
@@ -14,6 +15,8 @@ export interface Forms {
   readonly fronts: { readonly cold: Section | undefined; readonly warm: Section | undefined };
   readonly tree: TreeBelief | undefined;
   readonly head: HeadBelief | undefined;
+  /** By their place among the plates at hand. */
+  readonly plates: readonly (PlateBelief | undefined)[];
   readonly mass: MassBelief;
   /** Paths of the readings that are missing. */
   readonly lacking: readonly string[];
@@ -29,17 +32,22 @@ export function formsOf(survey: Survey, horseIndex: number): Forms {
   const warm = buildFront(horse, "warm");
   const tree = buildTree(survey.saddle);
   const head = buildHead(survey.saddle);
+  const plates = survey.platesAtHand.map((plate, index) => buildPlate(plate, index, survey.saddle));
   const mass = massOf(survey.rider);
-  const built = [back, cold, warm, tree, head].filter((one) => !isLacking(one));
   const ofHorse = isLacking(back) ? back.lacking.map((path) => `horses[${horseIndex}].${path}`) : [];
   return {
     back: kept(back),
     fronts: { cold: kept(cold), warm: kept(warm) },
     tree: kept(tree),
     head: kept(head),
+    plates: plates.map(kept),
     mass,
     lacking: [...ofHorse, ...(isLacking(tree) ? tree.lacking : [])],
-    uncertain: once([...built.flatMap((one) => ("uncertain" in one ? one.uncertain : [])), ...mass.uncertain, ...ASSUMED_UNCERTAIN]),
+    uncertain: once([
+      ...[back, cold, warm, tree, head, ...plates].flatMap((one) => (isLacking(one) ? [] : one.uncertain)),
+      ...mass.uncertain,
+      ...ASSUMED_UNCERTAIN,
+    ]),
   };
 }
 

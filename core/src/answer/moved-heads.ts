@@ -1,16 +1,17 @@
-import { computedToday, firstDoubts, limitsAfter } from "./candidates.ts";
-import { type Placed, placedAlong } from "./placed.ts";
-import { type Ready, readyFor } from "./ready.ts";
-import { fitOf, type Whole, wholeAt } from "./whole.ts";
 import type { Fit } from "../fit/fit.ts";
 import { MESHES } from "../fit/panel-cells.ts";
 import type { MeasuredLimit } from "../judge/input.ts";
 import { measureLimits } from "../judge/measure.ts";
 import type { Judged } from "../judge/remedy/judged.ts";
 import { afterChange, judgeAll } from "../judge/remedy/whole.ts";
+import { opened } from "../reach/move.ts";
 import type { Setting } from "../reach/setting.ts";
 import type { Survey } from "../survey/case.ts";
 import type { ByStation } from "../terms/places.ts";
+import { computedToday, firstDoubts, limitsAfter } from "./candidates.ts";
+import { type Placed, placedAlong } from "./placed.ts";
+import { type Ready, readyFor } from "./ready.ts";
+import { fitOf, type Whole, wholeAt } from "./whole.ts";
 
 /** A head moved by so much, as the page shows it: plain data, fit to be sent from a worker. */
 export interface SweepPoint {
@@ -49,10 +50,9 @@ function pointAt(
   changeMm: number,
 ): SweepPoint | undefined {
   const { forms } = ready;
-  const move = { changeMm, halfTurnRad: undefined };
   const start = ready.today?.pose;
   const whole =
-    changeMm === 0 ? ready.today : wholeAt(forms, move, { deviations: {}, mesh: MESHES.sweep, start });
+    changeMm === 0 ? ready.today : wholeAt(ready.means, opened(changeMm), { mesh: MESHES.sweep, start });
   if (whole === undefined) return undefined;
   const after = limitsAfter(survey, ready, whole, firstDoubts(ready.first, changeMm));
   const all = afterChange(today, { setting: asSetting(changeMm, whole), after, others: [] });

@@ -1,10 +1,10 @@
-import type { Forms } from "./forms.ts";
-import type { Whole } from "./whole.ts";
 import { cos, sin } from "../engine/number/index.ts";
 import type { Seat } from "../fit/fit.ts";
 import { headOutline } from "../shape/head-outline.ts";
 import type { Section, Tree } from "../shape/model.ts";
 import { type BySide, type ByStation, SIDES, type Side, type Station } from "../terms/places.ts";
+import type { Forms } from "./forms.ts";
+import type { Whole } from "./whole.ts";
 
 type Place = readonly [number, number];
 
@@ -39,7 +39,9 @@ function placedAt(forms: Forms, whole: Whole, station: Station): Placed | undefi
   return {
     back: section.outline,
     band: bandOf(section),
-    panel: rests ? { near: panelOf(tree, "near", station, rest, topMm), off: panelOf(tree, "off", station, rest, topMm) } : { near: [], off: [] },
+    panel: rests
+      ? { near: panelOf(tree, "near", station, rest, topMm), off: panelOf(tree, "off", station, rest, topMm) }
+      : { near: [], off: [] },
     head: rests && station === "front" ? headOf(tree, rest, topMm) : [],
   };
 }
@@ -47,7 +49,8 @@ function placedAt(forms: Forms, whole: Whole, station: Station): Placed | undefi
 function bandOf({ outline, widthOwnMm, widthSharedMm }: Section): Placed["band"] {
   // The width's doubt is shared by both sides; near the top a wider back is no lower.
   const aside = (CENTRAL * Math.sqrt(widthOwnMm * widthOwnMm + widthSharedMm * widthSharedMm)) / 2;
-  const shifted = (way: number) => outline.map(([y, z]): Place => [y + way * aside * Math.max(-1, Math.min(1, y / 20)), z]);
+  const shifted = (way: number) =>
+    outline.map(([y, z]): Place => [y + way * aside * Math.max(-1, Math.min(1, y / 20)), z]);
   return [shifted(1), shifted(-1)];
 }
 
@@ -79,7 +82,10 @@ function panelOf(tree: Tree, side: Side, station: Station, rest: Seat, topMm: nu
 
 function headOf(tree: Tree, rest: Seat, topMm: number): readonly Place[] {
   const [inside, outside] = [headOutline(tree.head, "inside"), headOutline(tree.head, "outside")];
-  const across = (outline: BySide<readonly Place[]>) => [...[...outline[SIDES[0]]].reverse(), ...outline[SIDES[1]]];
+  const across = (outline: BySide<readonly Place[]>) => [
+    ...[...outline[SIDES[0]]].reverse(),
+    ...outline[SIDES[1]],
+  ];
   const whole = [...across(inside), ...across(outside).reverse()];
   const place = inPlace(tree, rest, topMm, tree.stationsMm.front);
   return whole.map(([y, z]) => place([y, z + tree.crownHeightMm]));

@@ -1,24 +1,32 @@
 import type { Mesh } from "../fit/panel-cells.ts";
+import { AS_FOUND, opened } from "../reach/move.ts";
 import type { Survey } from "../survey/case.ts";
 import { type DrawTable, drawRange, FIRST_DRAWS, TRIAL_MM } from "./draws.ts";
 import { type Forms, formsOf } from "./forms.ts";
-import { type Whole, wholeAt } from "./whole.ts";
-
-const AS_FOUND = { changeMm: 0, halfTurnRad: undefined };
+import { type FormsInDraw, inDraw, type Whole, wholeAt } from "./whole.ts";
 
 /** One horse of a case, ready to be tried under any setting: its forms, today's whole, and a first look at the doubts. */
 export interface Ready {
   readonly horseIndex: number;
   readonly forms: Forms;
+  /** The forms at the best estimate of every reading. */
+  readonly means: FormsInDraw;
   readonly today: Whole | undefined;
   readonly first: DrawTable;
 }
 
 /** `first`: doubts that were looked at already, when only a reading's value is tried. */
-export function readyFor(survey: Survey, horseIndex: number, seed: number, mesh: Mesh, first?: DrawTable): Ready {
+export function readyFor(
+  survey: Survey,
+  horseIndex: number,
+  seed: number,
+  mesh: Mesh,
+  first?: DrawTable,
+): Ready {
   const forms = formsOf(survey, horseIndex);
-  const today = wholeAt(forms, AS_FOUND, { deviations: {}, mesh });
-  const trial = { changeMm: TRIAL_MM, halfTurnRad: undefined };
+  const means = inDraw(forms, {});
+  const today = wholeAt(means, AS_FOUND, { mesh });
   const starts = { today: today?.pose, after: today?.pose };
-  return { horseIndex, forms, today, first: first ?? drawRange(forms, trial, seed, 0, FIRST_DRAWS, starts) };
+  const looked = first ?? drawRange(forms, opened(TRIAL_MM), seed, 0, FIRST_DRAWS, starts);
+  return { horseIndex, forms, means, today, first: looked };
 }

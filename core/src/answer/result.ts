@@ -1,14 +1,14 @@
 import type { Fit } from "../fit/fit.ts";
 import type { JudgedCase } from "../judge/judge-case.ts";
 import type { Answers } from "../judge/judgement.ts";
-import { type Placed, placedAlong } from "./placed.ts";
 import type { Setting } from "../reach/setting.ts";
 import type { Head } from "../shape/model.ts";
 import type { WantedHead } from "../shape/wanted-head.ts";
 import type { ByStation } from "../terms/places.ts";
 import { DRAWS, type DrawTable, doubtOf, restingPart } from "./draws.ts";
-import { type Moved, movedBy } from "./follows.ts";
+import { type Moved, type MovedDoubt, movedBy } from "./follows.ts";
 import { ENGINE, hashOf } from "./identity.ts";
+import { type Placed, placedAlong } from "./placed.ts";
 import type { Road } from "./road.ts";
 import { doubtsOf, fitting, type Settled } from "./settle.ts";
 import { fitOf, type Whole } from "./whole.ts";
@@ -25,7 +25,7 @@ export interface DrawnSoFar {
 /** What the chosen setting changes against today, with the doubt of each difference. */
 export interface Follows {
   readonly moved: Moved;
-  readonly doubt: Moved;
+  readonly doubt: MovedDoubt;
 }
 
 /** The wanted head of this horse, for its larger side, with the doubt of its spread and half-angle. */
@@ -53,7 +53,12 @@ export interface Answer {
   readonly chosen: Fit | undefined;
   readonly follows: Follows | undefined;
   /** Sections ready to be drawn, as they rest, as found and at the chosen setting. */
-  readonly placed: { readonly today: ByStation<Placed | undefined>; readonly chosen: ByStation<Placed | undefined> | undefined } | undefined;
+  readonly placed:
+    | {
+        readonly today: ByStation<Placed | undefined>;
+        readonly chosen: ByStation<Placed | undefined> | undefined;
+      }
+    | undefined;
   readonly wanted: Wanted | undefined;
   readonly settings: readonly Setting[];
   readonly lacking: readonly string[];

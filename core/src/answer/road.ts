@@ -36,7 +36,14 @@ export function roadOf(survey: Survey, horseIndex: number, seed: number): Road {
     .map((_, index) => index)
     .filter((index) => index !== horseIndex && !horseShutsFit(survey, index))
     .map((index) => tryAll(readyFor(survey, index, seed, COARSE), settings, COARSE));
-  return { survey, horseIndex, settings, own: tryAll(ready, settings, MESHES.sweep), others, lacking: ready.forms.lacking };
+  return {
+    survey,
+    horseIndex,
+    settings,
+    own: tryAll(ready, settings, MESHES.sweep),
+    others,
+    lacking: ready.forms.lacking,
+  };
 }
 
 /** Places of the case that give form to back, head or tree, or say what the head can become. */
@@ -47,24 +54,38 @@ const FORMING = /^saddle\.(head|bearing|build|mounting|past)\b|^platesAtHand|^ri
  * form to anything; else only the readings change.
  */
 export function roadWith(road: Road, survey: Survey, path: string, seed: number): Road {
-  if (horseShutsFit(survey, road.horseIndex)) return { ...road, survey, settings: [], own: undefined, others: [] };
+  if (horseShutsFit(survey, road.horseIndex))
+    return { ...road, survey, settings: [], own: undefined, others: [] };
   if (road.own !== undefined && !FORMING.test(path)) return { ...road, survey };
   const ready = readyFor(survey, road.horseIndex, seed, COARSE, road.own?.ready.first);
   if (ready.today === undefined) return { ...road, survey, settings: [], own: undefined, others: [] };
-  const settings = settingsOf(survey, ready.today.head.spreadMm).filter((one) => one.way !== "press" || one.changeMm % LOOK_STEP_MM === 0);
+  const settings = settingsOf(survey, ready.today.head.spreadMm).filter(
+    (one) => one.way !== "press" || one.changeMm % LOOK_STEP_MM === 0,
+  );
   const others = road.others.map(({ ready: { horseIndex, first } }) =>
     tryAll(readyFor(survey, horseIndex, seed, COARSE, first), settings, COARSE),
   );
-  return { ...road, survey, settings, own: tryAll(ready, settings, COARSE), others, lacking: ready.forms.lacking };
+  return {
+    ...road,
+    survey,
+    settings,
+    own: tryAll(ready, settings, COARSE),
+    others,
+    lacking: ready.forms.lacking,
+  };
 }
 
 const NOT_TOLD: BySide<number | undefined> = { near: undefined, off: undefined };
 
 /** What the judge takes. `table`: draws at today's setting; without it the first look's doubts stand. */
-export function toJudge({ survey, horseIndex, settings, own, others, lacking }: Road, table?: DrawTable): CaseToJudge {
+export function toJudge(
+  { survey, horseIndex, settings, own, others, lacking }: Road,
+  table?: DrawTable,
+): CaseToJudge {
   const rest = { survey, horseIndex, lacking };
   const horse = survey.horses[horseIndex];
-  if (own === undefined || horse === undefined) return { ...rest, computedToday: [], candidates: [], largerSide: undefined, fillMm: NOT_TOLD };
+  if (own === undefined || horse === undefined)
+    return { ...rest, computedToday: [], candidates: [], largerSide: undefined, fillMm: NOT_TOLD };
   return {
     ...rest,
     computedToday: computedToday(horse, own.ready, table ?? own.ready.first),
@@ -77,5 +98,7 @@ export function toJudge({ survey, horseIndex, settings, own, others, lacking }: 
 function largerSide({ today }: Ready): Side | undefined {
   const wanted = today?.wanted.cold ?? today?.wanted.warm;
   if (wanted === undefined) return undefined;
-  return Math.abs(wanted.sides.near.halfSpreadMm - wanted.sides.off.halfSpreadMm) < EVEN_MM ? undefined : wanted.larger;
+  return Math.abs(wanted.sides.near.halfSpreadMm - wanted.sides.off.halfSpreadMm) < EVEN_MM
+    ? undefined
+    : wanted.larger;
 }

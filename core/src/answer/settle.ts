@@ -1,11 +1,11 @@
 import { MESHES } from "../fit/panel-cells.ts";
 import type { MeasuredLimit } from "../judge/input.ts";
-import { judgeCase, type JudgedCase } from "../judge/judge-case.ts";
+import { type JudgedCase, judgeCase } from "../judge/judge-case.ts";
+import { AS_FOUND, type Moving } from "../reach/move.ts";
 import type { Setting } from "../reach/setting.ts";
-import type { HeadMove } from "../reach/turn.ts";
-import { type AfterDoubts, drawnDoubts, limitsAfter, moveOf } from "./candidates.ts";
+import { type AfterDoubts, drawnDoubts, limitsAfter, movingOf } from "./candidates.ts";
 import { type DrawTable, drawRange, joined } from "./draws.ts";
-import { type Moved, movedBy } from "./follows.ts";
+import { type MovedDoubt, movedBy } from "./follows.ts";
 import type { Ready } from "./ready.ts";
 import { type Road, toJudge } from "./road.ts";
 import { type Whole, wholeAt } from "./whole.ts";
@@ -17,7 +17,7 @@ export interface Settled {
   readonly today: Whole;
   readonly after: Whole | undefined;
   /** Fine less coarse mesh at the means: added to the doubt of what follows. */
-  readonly meshDoubt: Moved | undefined;
+  readonly meshDoubt: MovedDoubt | undefined;
 }
 
 /** What is settled, with its draws so far. */
@@ -26,18 +26,17 @@ export interface Drawn {
   readonly table: DrawTable;
 }
 
-const AS_FOUND: HeadMove = { changeMm: 0, halfTurnRad: undefined };
-
 /** Undefined where there is nothing to settle: a flag, or no head read. */
 export function settledAt(road: Road, setting: Setting | undefined): Settled | undefined {
   const ready = road.own?.ready;
-  const at = (move: HeadMove, mesh: keyof typeof MESHES) =>
-    ready && wholeAt(ready.forms, move, { deviations: {}, mesh: MESHES[mesh], start: ready.today?.pose });
+  const at = (moving: Moving, mesh: keyof typeof MESHES) =>
+    ready && wholeAt(ready.means, moving, { mesh: MESHES[mesh], start: ready.today?.pose });
   const today = at(AS_FOUND, "fine");
   if (ready === undefined || today === undefined) return undefined;
   const moved = setting?.way === "as-found" ? undefined : setting;
-  const after = moved && at(moveOf(moved), "fine");
-  const coarse = { today: at(AS_FOUND, "draw"), after: moved && at(moveOf(moved), "draw") };
+  const moving = moved && movingOf(moved, ready.forms);
+  const after = moving && at(moving, "fine");
+  const coarse = { today: at(AS_FOUND, "draw"), after: moving && at(moving, "draw") };
   const meshDoubt =
     after &&
     coarse.today &&
@@ -53,10 +52,8 @@ export function drawAt(
   from: number,
   to: number,
 ): DrawTable {
-  return drawRange(ready.forms, setting && moveOf(setting), seed, from, to, {
-    today: today.pose,
-    after: after?.pose,
-  });
+  const moving = setting && movingOf(setting, ready.forms);
+  return drawRange(ready.forms, moving, seed, from, to, { today: today.pose, after: after?.pose });
 }
 
 /** The same with so many draws more. */
@@ -91,10 +88,11 @@ export function doubtsOf({ meshDoubt }: Settled, table: DrawTable): AfterDoubts 
   return { ...drawn, moved: meshDoubt === undefined ? drawn.moved : plus(drawn.moved, meshDoubt) };
 }
 
-const apart = (a: Moved, b: Moved): Moved => eachOf(a, b, (one, other) => Math.abs(one - other));
-const plus = (a: Moved, b: Moved): Moved => eachOf(a, b, (one, other) => one + other);
+const apart = (a: MovedDoubt, b: MovedDoubt): MovedDoubt =>
+  eachOf(a, b, (one, other) => Math.abs(one - other));
+const plus = (a: MovedDoubt, b: MovedDoubt): MovedDoubt => eachOf(a, b, (one, other) => one + other);
 
-function eachOf(a: Moved, b: Moved, of: (one: number, other: number) => number): Moved {
+function eachOf(a: MovedDoubt, b: MovedDoubt, of: (one: number, other: number) => number): MovedDoubt {
   const both = (one: number | undefined, other: number | undefined) =>
     one === undefined || other === undefined ? undefined : of(one, other);
   return {
@@ -106,7 +104,7 @@ function eachOf(a: Moved, b: Moved, of: (one: number, other: number) => number):
       mid: both(a.channelMm.mid, b.channelMm.mid),
       rear: both(a.channelMm.rear, b.channelMm.rear),
     },
-    spreadMm: of(a.spreadMm, b.spreadMm),
+    spreadMm: both(a.spreadMm, b.spreadMm),
     halfTurnDeg: both(a.halfTurnDeg, b.halfTurnDeg),
     frontRiseMm: both(a.frontRiseMm, b.frontRiseMm),
     rearRiseMm: both(a.rearRiseMm, b.rearRiseMm),

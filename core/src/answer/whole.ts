@@ -1,12 +1,13 @@
 import type { Pose } from "../engine/contact/problem.ts";
-import type { Fit, NoRest, SectionFit, Seat } from "../fit/fit.ts";
+import type { SampleSurface } from "../engine/surface.ts";
+import type { Fit, NoRest, Seat, SectionFit } from "../fit/fit.ts";
 import { assumed } from "../fit/load.ts";
 import type { Mesh } from "../fit/panel-cells.ts";
 import { restOf } from "../fit/rest.ts";
 import { sectionsOf } from "../fit/sections.ts";
 import { standsAtMm } from "../fit/stands-at.ts";
-import { type HeadMove, movedHead, treeAt } from "../reach/turn.ts";
-import type { TurnBelief } from "../reach/setting.ts";
+import type { Moving } from "../reach/move.ts";
+import { movedHead, treeAt } from "../reach/turn.ts";
 import { isLacking } from "../shape/back.ts";
 import type { Deviations, Head, Section, Tree } from "../shape/model.ts";
 import { type WantedHead, wantedHead } from "../shape/wanted-head.ts";
@@ -24,50 +25,76 @@ export interface Whole {
   pressed(): Fit["rest"];
 }
 
-export interface How {
+/** All forms in one draw: what every setting has in common there. */
+export interface FormsInDraw {
+  readonly forms: Forms;
   readonly deviations: Deviations;
+  /** Tree and head as they stand today. */
+  readonly tree: Tree | undefined;
+  readonly head: Head | undefined;
+  readonly surface: SampleSurface | undefined;
+}
+
+export function inDraw(forms: Forms, deviations: Deviations): FormsInDraw {
+  const tree = forms.tree?.at(deviations);
+  const head = tree?.head ?? forms.head?.at(deviations);
+  const surface = tree && forms.back?.surface(deviations);
+  return { forms, deviations, tree, head, surface };
+}
+
+export interface How {
   readonly mesh: Mesh;
   readonly start?: Pose | undefined;
 }
 
 /** Undefined where not even the head was read. */
-export function wholeAt(forms: Forms, move: HeadMove, how: How): Whole | undefined {
-  const { deviations } = how;
-  const turn = turnBelief(deviations, move);
-  const today = forms.tree?.at(deviations);
-  const tree = today && treeAt(today, move, turn);
-  const head = tree?.head ?? (forms.head && movedHead(forms.head.at(deviations), move, turn).head);
-  if (head === undefined) return undefined;
-  const sections = (front: Section | undefined, back: Forms["back"]) =>
-    front === undefined ? [] : sectionsOf(back ?? front, tree ?? head, deviations);
-  const wanted = (front: Section | undefined) => (front === undefined ? undefined : wantedFor(front, head, tree, deviations));
-  return {
-    head,
-    tree,
-    sections: { cold: sections(forms.fronts.cold, tree && forms.back), warm: sections(forms.fronts.warm, undefined) },
-    wanted: { cold: wanted(forms.fronts.cold), warm: wanted(forms.fronts.warm) },
-    ...rested(forms, tree, how),
-  };
-}
-
-function rested(forms: Forms, tree: Tree | undefined, how: How): Pick<Whole, "rest" | "pose" | "pressed"> {
-  const { back, mass } = forms;
-  const { mesh, deviations, start } = how;
-  if (tree === undefined || back === undefined) return { rest: undefined, pose: undefined, pressed: () => undefined };
-  return restOf({ tree, back, surface: back.surface(deviations), mass, deviations }, mesh, { start });
-}
-
-/** An exchanged plate turns about the crown, where it is new; a pressed head about its hinge. */
-function turnBelief(deviations: Deviations, move: HeadMove): TurnBelief {
-  return {
-    hingePart: move.halfTurnRad === undefined ? assumed("hingePart", deviations) : 1,
+export function wholeAt(drawn: FormsInDraw, moving: Moving, how: How): Whole | undefined {
+  const { forms, deviations } = drawn;
+  if (drawn.head === undefined) return undefined;
+  const move = moving.at(drawn.head, deviations);
+  const turn = {
+    hingePart: moving.hingePart ?? assumed("hingePart", deviations),
     rearPart: assumed("rearPart", deviations),
     fade: assumed("fade", deviations),
   };
+  const tree = drawn.tree && treeAt(drawn.tree, move, turn);
+  const head = tree?.head ?? movedHead(drawn.head, move, turn).head;
+  const sections = (front: Section | undefined, back: Forms["back"]) =>
+    front === undefined ? [] : sectionsOf(back ?? front, tree ?? head, deviations);
+  const wanted = (front: Section | undefined) =>
+    front === undefined ? undefined : wantedFor(front, head, tree, deviations);
+  return {
+    head,
+    tree,
+    sections: {
+      cold: sections(forms.fronts.cold, tree && forms.back),
+      warm: sections(forms.fronts.warm, undefined),
+    },
+    wanted: { cold: wanted(forms.fronts.cold), warm: wanted(forms.fronts.warm) },
+    ...rested(drawn, tree, how),
+  };
 }
 
-function wantedFor(front: Section, head: Head, tree: Tree | undefined, deviations: Deviations): WantedHead | undefined {
-  const panelMm = tree === undefined ? 0 : (tree.halves.near.thicknessMm.front.middle + tree.halves.off.thicknessMm.front.middle) / 2;
+function rested(
+  { forms: { back, mass }, deviations, surface }: FormsInDraw,
+  tree: Tree | undefined,
+  { mesh, start }: How,
+): Pick<Whole, "rest" | "pose" | "pressed"> {
+  if (tree === undefined || back === undefined || surface === undefined)
+    return { rest: undefined, pose: undefined, pressed: () => undefined };
+  return restOf({ tree, back, surface, mass, deviations }, mesh, { start });
+}
+
+function wantedFor(
+  front: Section,
+  head: Head,
+  tree: Tree | undefined,
+  deviations: Deviations,
+): WantedHead | undefined {
+  const panelMm =
+    tree === undefined
+      ? 0
+      : (tree.halves.near.thicknessMm.front.middle + tree.halves.off.thicknessMm.front.middle) / 2;
   // Wanted at the height where this head stands: a computed clearance is never held against a read one.
   const clearanceMm = standsAtMm(front, head, panelMm, deviations);
   if (typeof clearanceMm !== "number") return undefined;

@@ -1,11 +1,12 @@
 import { isLacking } from "../shape/back.ts";
+import { buildHead } from "../shape/head.ts";
 import { buildPlate } from "../shape/plate.ts";
 import type { Plate, Survey } from "../survey/case.ts";
-import { isRead } from "../survey/reading.ts";
 import { headKind } from "./build.ts";
 import { capsPassed, needsBare, PRESS_CAPS } from "./caps.ts";
 import { pressHistory } from "./history.ts";
 import { sameMounting } from "./mounting.ts";
+import { exchanged } from "./move.ts";
 import type { Setting } from "./setting.ts";
 
 /** Step of the settings of a press, mm at the tips; finer than any hand reads (assumption). */
@@ -71,25 +72,15 @@ function pressSettings(survey: Survey, spreadMm: number): readonly Setting[] {
 function plateSetting(survey: Survey, plate: Plate, index: number, spreadMm: number): readonly Setting[] {
   // Inside the tips as fitted, whichever face it was read on; a plate that cannot be turned into that is no setting.
   const built = buildPlate(plate, index, survey.saddle);
-  if (isLacking(built)) return [];
-  const fitted = built.at({});
+  const head = buildHead(survey.saddle);
+  if (isLacking(built) || isLacking(head)) return [];
+  const { changeMm, halfTurnRad } = exchanged(built).at(head.at({}), {});
   const match = sameMounting(survey.saddle.mounting, plate.mounting);
-  const angles = [survey.saddle.head.halfAngleNear, survey.saddle.head.halfAngleOff].filter(isRead);
-  const halfAngle = angles.reduce((sum, angle) => sum + angle.value, 0) / angles.length;
   const shutBy = [
     ...(match === "same" ? [] : [match === "differs" ? "mounting-differs" : "mounting-not-read"]),
     ...(plate.sound === "sound" ? [] : ["plate-not-seen-sound"]),
   ];
-  const changeMm = fitted.spreadMm - spreadMm;
   return [
-    setting("exchange", changeMm, spreadMm, {
-      id: `plate ${index + 1}`,
-      plate: index,
-      halfTurnRad:
-        fitted.halfAngleRad !== undefined && angles.length === 2
-          ? fitted.halfAngleRad - halfAngle
-          : undefined,
-      shutBy,
-    }),
+    setting("exchange", changeMm, spreadMm, { id: `plate ${index + 1}`, plate: index, halfTurnRad, shutBy }),
   ];
 }
