@@ -1,11 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { isLacking } from "../../core/src/shape/back.ts";
+import { Doubts } from "../../core/src/shape/doubt.ts";
 import { panelFace, throughLegMm } from "../../core/src/shape/faces.ts";
 import { buildHead } from "../../core/src/shape/head.ts";
 import type { TreeBelief } from "../../core/src/shape/model.ts";
 import { buildPlate } from "../../core/src/shape/plate.ts";
 import { buildTree } from "../../core/src/shape/tree.ts";
 import type { SurveyedSaddle } from "../../core/src/survey/case.ts";
+import type { Reading } from "../../core/src/survey/reading.ts";
 import { plateSchema } from "../../core/src/survey/saddle-plates.ts";
 import { FACES, HEAD, modelSaddle } from "./model-saddle.ts";
 
@@ -126,9 +128,9 @@ describe("a tree", () => {
     const ids = built.uncertain.map(({ id }) => id);
     expect(new Set(ids).size).toBe(ids.length);
     for (const id of [
-      "ruler.mm",
-      "calliper.mm",
-      "protractor.rad",
+      "ruler.length.shared.1",
+      "calliper.length.shared.1",
+      "protractor.angle.shared.1",
       "saddle.bearing.mid.off.faceAngle.rad",
       "saddle.head.spreadTips.mm",
     ])
@@ -138,7 +140,8 @@ describe("a tree", () => {
     const own = built.at({ "saddle.bearing.mid.off.faceAngle.rad": 0.01 });
     expect(own.halves.off.faceAngleRad(200) - today.halves.off.faceAngleRad(200)).toBeCloseTo(0.01, 12);
     expect(own.halves.near.faceAngleRad(200)).toBe(today.halves.near.faceAngleRad(200));
-    const shared = built.at({ "protractor.rad": 0.01 });
+    // A protractor's shared standard uncertainty is 1 degree (assumption, in the instrument records).
+    const shared = built.at({ "protractor.angle.shared.1": 0.01 / DEGREE });
     for (const side of ["near", "off"] as const) {
       for (const x of [0, 137, 390])
         expect(shared.halves[side].faceAngleRad(x) - today.halves[side].faceAngleRad(x)).toBeCloseTo(
@@ -148,6 +151,25 @@ describe("a tree", () => {
       expect(shared.head.halfAngleRad[side] - today.head.halfAngleRad[side]).toBeCloseTo(0.01, 12);
     }
     expect(shared.head.spreadMm).toBe(today.head.spreadMm);
+  });
+  test("one instrument's error moves each reading by that reading's own part, whichever was listed first", () => {
+    const reading = (value: number, shared: number): Reading => ({
+      kind: "length",
+      value,
+      own: 1,
+      shared,
+      instrument: "calliper",
+      typed: String(value),
+      unit: "mm",
+      repeats: [],
+    });
+    const doubts = new Doubts();
+    const [exact, bare, dressed] = [0, 0.2, 0.5].map((shared) =>
+      doubts.take(`part-${shared}`, reading(100, shared)),
+    );
+    const id = "calliper.length.shared.1";
+    expect(doubts.uncertain.find((one) => one.id === id)).toEqual({ id, kind: "normal", mean: 0, sd: 1 });
+    expect([exact, bare, dressed].map((drawn) => drawn?.({ [id]: 2 }))).toEqual([100, 100.4, 101]);
   });
   test("what is missing is named, all of it", () => {
     const holes = modelSaddle(

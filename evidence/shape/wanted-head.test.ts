@@ -148,7 +148,7 @@ describe("tree against back", () => {
       expect(Math.abs(fit.misfitRad)).toBeLessThan(2.5 * DEGREE);
   });
   test("a steeper tree is positive: tight at the tip; and by as much", () => {
-    const steeper = belief.at({ "protractor.rad": 3 * DEGREE });
+    const steeper = belief.at({ "protractor.angle.shared.1": 3 });
     const [before, after] = [sectionsOf(whole, tree, {}), sectionsOf(whole, steeper, {})];
     for (const [i, fit] of after.entries()) {
       expect(fit.misfitRad).toBeGreaterThan((before[i]?.misfitRad ?? 0) + 1.5 * DEGREE);

@@ -18,9 +18,9 @@ const UNIT_WORD: { readonly [K in QuantityKind]: string } = {
 
 /** Id of a reading's own deviation: its path in the case, and its unit. */
 export const ownId = (path: string, kind: QuantityKind): string => `${path}.${UNIT_WORD[kind]}`;
-/** Id of the deviation that all readings of one instrument share. */
+/** Id of the deviation that all readings of one instrument share, in standard uncertainties: how much of it a reading takes over is that reading's own to say. */
 export const sharedId = (instrument: Instrument, kind: QuantityKind): string =>
-  `${instrument}.${UNIT_WORD[kind]}`;
+  `${instrument}.${kind}.shared.1`;
 
 /** Collects the readings a form is made of: each one's own doubt, each instrument's shared doubt once, and what is missing. */
 export class Doubts {
@@ -68,10 +68,8 @@ export class Doubts {
     const own = ownId(path, reading.kind);
     this.found.set(own, { id: own, kind: "normal", mean: reading.value, sd: reading.own });
     const shared = sharedId(reading.instrument, reading.kind);
-    const listed = this.found.get(shared) ?? { id: shared, kind: "normal", mean: 0, sd: reading.shared };
-    this.found.set(shared, listed);
-    // Readings of one instrument may state different shared parts; one error moves them all, each by its own part.
-    const part = listed.kind === "normal" && listed.sd > 0 ? reading.shared / listed.sd : 0;
-    return (deviations) => reading.value + (deviations[own] ?? 0) + part * (deviations[shared] ?? 0);
+    if (reading.shared > 0) this.found.set(shared, { id: shared, kind: "normal", mean: 0, sd: 1 });
+    return (deviations) =>
+      reading.value + (deviations[own] ?? 0) + reading.shared * (deviations[shared] ?? 0);
   }
 }
