@@ -11,19 +11,20 @@ import { DEG_PER_RAD } from "./figures.ts";
 /** How well a card template is held against a head: one standard deviation, mm (assumption 0.5 to 2). */
 const HELD_MM = 1;
 
-/** Feelers of one side, from tip to top, and how high over the tip each was held along the upright, mm. */
+/** Feelers of one side, each held square to the point, and how far along the point the top one lies from the tip, mm. */
 interface Feelers {
   readonly tip: Reading;
   readonly middle: Reading;
   readonly top: Reading;
-  readonly heightMm: number;
+  readonly alongMm: number;
 }
 
 function feelersOf(horse: SurveyedHorse, side: Side, head: Head): Feelers | undefined {
   const at = (place: "Tip" | "Middle" | "Top") => horse.template[`${side}${place}`];
   const [tip, middle, top] = [at("Tip"), at("Middle"), at("Top")];
   if (!isRead(tip) || !isRead(middle) || !isRead(top)) return undefined;
-  return { tip, middle, top, heightMm: head.depthMm - STRAIGHT_BELOW_CROWN_MM };
+  const heightMm = head.depthMm - STRAIGHT_BELOW_CROWN_MM;
+  return { tip, middle, top, alongMm: heightMm / cos(head.halfAngleRad[side]) };
 }
 
 /** True where a card template of this horse was offered up with feelers at all places of both sides. */
@@ -39,8 +40,7 @@ export function templateFaces(horse: SurveyedHorse, head: Head): readonly Measur
   return SIDES.flatMap((side) => {
     const feelers = feelersOf(horse, side, head);
     if (feelers === undefined) return [];
-    const alongMm = feelers.heightMm / cos(head.halfAngleRad[side]);
-    const { top, tip } = feelers;
+    const { top, tip, alongMm } = feelers;
     const sd = Math.sqrt(top.own * top.own + tip.own * tip.own + HELD_MM * HELD_MM) / alongMm;
     const value = atan((top.value - tip.value) / alongMm) * DEG_PER_RAD;
     return [
@@ -58,9 +58,10 @@ export function templateFaces(horse: SurveyedHorse, head: Head): readonly Measur
 }
 
 /**
- * What feelers and template faces would read after the head has moved: the tip goes out by half of the change, and a
- * place higher up by as much less as the half has turned. `turnUDeg`: how sure that turn is; it is added to today's
- * doubts, since nobody knows where the head hinges. Derived.
+ * What feelers and template faces would read after the head has moved: each half turns against the template, so a
+ * feeler at the top of the straight part loses the length of that part times the turn, one half way up half of it.
+ * What the tip goes out by is the same at all three, and no part of how uneven they are. `turnUDeg`: how sure the turn
+ * is; it is added to today's doubts, since nobody knows where the head hinges. Derived.
  */
 export function feelersAfter(
   horse: SurveyedHorse,
@@ -68,16 +69,15 @@ export function feelersAfter(
   after: Head,
   turnUDeg: number | undefined,
 ): readonly MeasuredLimit[] {
-  const tipOut = (after.spreadMm - today.spreadMm) / 2;
   const turnRad = (side: Side) => after.halfAngleRad[side] - today.halfAngleRad[side];
   const uneven = SIDES.flatMap((side): MeasuredLimit[] => {
     const feelers = feelersOf(horse, side, today);
     if (feelers === undefined) return [];
-    const legMm = feelers.heightMm * cos(today.halfAngleRad[side]);
-    const out = (part: number) => tipOut * cos(today.halfAngleRad[side]) - part * legMm * tan(turnRad(side));
-    const read = [feelers.tip.value + out(0), feelers.middle.value + out(0.5), feelers.top.value + out(1)];
-    const ownU = U_PER_SD * Math.sqrt(2) * feelers.tip.own;
-    const u = turnUDeg === undefined ? undefined : both(ownU, legMm * tan(turnUDeg / DEG_PER_RAD));
+    const { tip, middle, top, alongMm } = feelers;
+    const lostMm = alongMm * tan(turnRad(side));
+    const read = [tip.value, middle.value - lostMm / 2, top.value - lostMm];
+    const ownU = U_PER_SD * Math.sqrt(2) * tip.own;
+    const u = turnUDeg === undefined ? undefined : both(ownU, alongMm * tan(turnUDeg / DEG_PER_RAD));
     return [{ rule: "feeler", at: side, side, value: Math.max(...read) - Math.min(...read), u, missing: [] }];
   });
   return [...uneven, ...templateFaces(horse, today).map((face) => turned(face, turnRad, turnUDeg))];

@@ -1,5 +1,6 @@
-import { cos, sin } from "../engine/number/index.ts";
+import { cos, sin, tan } from "../engine/number/index.ts";
 import type { MeasuredLimit } from "../judge/input.ts";
+import type { Head } from "../shape/model.ts";
 import type { STATIONS } from "../terms/places.ts";
 import { DEG_PER_RAD } from "./figures.ts";
 import type { Whole } from "./whole.ts";
@@ -29,29 +30,38 @@ export type MovedDoubt = Omit<Moved, "spreadMm"> & { readonly spreadMm: number |
 export function movedBy(today: Whole, after: Whole): Moved {
   const a = today.rest?.ok ? today.rest : undefined;
   const b = after.rest?.ok ? after.rest : undefined;
-  const spreadMm = after.head.spreadMm - today.head.spreadMm;
   const clearanceMm = a && b && b.crownOverBackMm - a.crownOverBackMm;
   const channel = (station: "front" | "mid" | "rear") =>
     difference(today.tree?.channelMm[station], after.tree?.channelMm[station]);
   return {
     clearanceMm,
-    besideMm: clearanceMm === undefined ? undefined : beside(clearanceMm, spreadMm, after),
+    besideMm: clearanceMm === undefined ? undefined : beside(clearanceMm, today.head, after.head),
     seatDeg: a && b && (b.headUpRad - a.headUpRad) * DEG_PER_RAD,
     channelMm: { front: channel("front"), mid: channel("mid"), rear: channel("rear") },
-    spreadMm,
-    halfTurnDeg: (halfAngleRad(after) - halfAngleRad(today)) * DEG_PER_RAD,
+    spreadMm: after.head.spreadMm - today.head.spreadMm,
+    halfTurnDeg: (halfAngleRad(after.head) - halfAngleRad(today.head)) * DEG_PER_RAD,
     frontRiseMm: a && b && b.frontRiseMm - a.frontRiseMm,
     rearRiseMm: a && b && b.rearRiseMm - a.rearRiseMm,
   };
 }
 
-/** Half way down, the wall goes out by half of what its tip does and comes down with the crown; derived, square to the wall. */
-function beside(clearanceMm: number, spreadMm: number, after: Whole): number {
-  const halfAngle = halfAngleRad(after);
-  return (spreadMm / 4) * cos(halfAngle) + clearanceMm * sin(halfAngle);
+/**
+ * Room square to the wall at the level that is half way down today's head. What the wall does there follows from both
+ * heads with their crowns laid on one another; the crown itself goes up by the clearance. Derived.
+ */
+function beside(clearanceMm: number, today: Head, after: Head): number {
+  const belowCrownMm = today.depthMm / 2;
+  const outMm = wallMm(after, belowCrownMm) - wallMm(today, belowCrownMm);
+  const angle = halfAngleRad(after);
+  return outMm * cos(angle) + clearanceMm * sin(angle);
 }
 
-const halfAngleRad = ({ head }: Whole): number => (head.halfAngleRad.near + head.halfAngleRad.off) / 2;
+/** From the centre plane to the inside of the wall, mean of both sides, mm. */
+function wallMm(head: Head, belowCrownMm: number): number {
+  return head.spreadMm / 2 - (head.depthMm - belowCrownMm) * tan(halfAngleRad(head));
+}
+
+const halfAngleRad = ({ halfAngleRad: { near, off } }: Head): number => (near + off) / 2;
 
 function difference(before: number | undefined, after: number | undefined): number | undefined {
   return before === undefined || after === undefined ? undefined : after - before;
