@@ -48,7 +48,7 @@ test("lines are about 60 characters long", () => {
   const document = letterOf(letter({ asked: said }), paper.measure);
   const lines = document.pages
     .flatMap((page) => page.items)
-    .flatMap((item) => (item.kind === "text" && item.name === "What you asked" ? [item.words.length] : []));
+    .flatMap((item) => (item.kind === "text" && item.name === "The question" ? [item.words.length] : []));
   for (const length of lines.slice(0, -1)) expect(length).toBeGreaterThan(48);
   for (const length of lines) expect(length).toBeLessThan(72);
 });

@@ -112,19 +112,28 @@ export function sheet(over: Partial<SheetData> = {}): SheetData {
     saddle: words,
     work: words,
     also: ["set up a little in front"],
-    limits: (["inside", "between", "outside", "cannot-tell", "not-read"] as const).map((outcome) => ({
-      rule: "channel, mid: at least 60 mm",
-      unit: "mm",
-      today: { figure: outcome === "not-read" ? undefined : { value: 61, u: 2 }, outcome },
-      after: undefined,
-    })),
+    limits: {
+      open: (["between", "outside", "cannot-tell", "inside", "not-read"] as const).map((outcome) => ({
+        rule: "channel, mid: from 60 mm",
+        unit: "mm",
+        today: { figure: outcome === "not-read" ? undefined : { value: 61, u: 2 }, outcome },
+        after: { figure: { value: 58, u: 2 }, outcome: "between" },
+      })),
+      inside: [
+        { name: "clearance, girthed", unit: "mm", figures: [{ value: 52, u: 2.2 }] },
+        { name: "clearance beside, girthed", unit: "mm", figures: [{ value: 27, u: 2.2 }, { value: 26, u: 2.4 }] },
+      ],
+      notRead: ["rock by hand"],
+      notReadCount: 1,
+    },
     sections: [
       {
         station: "front",
         back,
         today: headOf(200, 96),
         chosen: headOf(210, 95),
-        spread: { value: 210, u: 4 },
+        head: undefined,
+        spread: { figure: { value: 210, u: 4 }, tips: { near: [-105, -95], off: [105, -95] } },
         misfit: { near: { value: 1.2, u: 2 }, off: undefined },
       },
     ],
@@ -146,6 +155,11 @@ export function sheet(over: Partial<SheetData> = {}): SheetData {
     ],
     next: "Clearance over the withers in half-seat.",
     missing: ["Warm trace at the front"],
+    rest: {
+      says: ["Today: it comes to rest."],
+      assumed: ["stiffness of the back: 0.06 MPa (0.03 to 0.2)"],
+      made: "Engine 0.1.0; 1000 draws of 1000, seed 1.",
+    },
     ...over,
   };
 }

@@ -149,7 +149,7 @@ test.each(["template", "sheet", "letter"] as const)(
 );
 
 test("fifty limits, forty missing readings and long reasons run on to further sheets, within their frames", () => {
-  const rows = sheet().limits;
+  const { open } = sheet().limits;
   const long = {
     ...sheet().work,
     because: Array.from({ length: 24 }, (_, i) => ({
@@ -160,7 +160,7 @@ test("fifty limits, forty missing readings and long reasons run on to further sh
   const document = sheetOf(
     sheet({
       work: long,
-      limits: Array.from({ length: 10 }, () => rows).flat(),
+      limits: { ...sheet().limits, open: Array.from({ length: 10 }, () => open).flat() },
       missing: Array.from({ length: 40 }, (_, i) => `reading number ${i}`),
     }),
     measure,
@@ -169,7 +169,7 @@ test("fifty limits, forty missing readings and long reasons run on to further sh
   expect(outside(document)).toEqual([]);
   expect(
     document.pages.flatMap((page) => page.items).filter((item) => item.name.startsWith("limit, outcome")),
-  ).toHaveLength(50);
+  ).toHaveLength(100);
 });
 
 function lengthOf(points: readonly (readonly [number, number])[]): number {

@@ -34,7 +34,7 @@ function figure(limit: JudgedLimit | undefined) {
 export function followsInWords({ moved, doubt }: Follows): readonly string[] {
   const said: string[] = [];
   const { clearanceMm, seatDeg, channelMm, spreadMm } = moved;
-  said.push(`The head becomes about ${round(spreadMm)} mm ${spreadMm > 0 ? "wider" : "narrower"} inside its tips.`);
+  if (spreadMm !== undefined) said.push(`The head becomes about ${round(spreadMm)} mm ${spreadMm > 0 ? "wider" : "narrower"} inside its tips.`);
   if (clearanceMm !== undefined) {
     const about = doubt.clearanceMm === undefined ? "" : `, give or take ${round(doubt.clearanceMm)} mm`;
     said.push(`There will be about ${round(clearanceMm)} mm ${clearanceMm < 0 ? "less" : "more"} room over the withers${about}.`);

@@ -2,7 +2,7 @@ import type { JudgedLimit } from "../judge/judgement.ts";
 import { limitRule } from "../judge/limits/all.ts";
 import { rangeSays } from "../judge/limits/range-words.ts";
 import type { InsideRow, Judged, LimitRow, SheetLimits } from "../report/sheet-data.ts";
-import { SIDES } from "../terms/places.ts";
+import { SIDES, STATIONS } from "../terms/places.ts";
 import { limitName } from "./limit-names.ts";
 
 interface Pair {
@@ -41,7 +41,7 @@ function judged({ value, u, outcome }: JudgedLimit): Judged {
   return value === undefined ? { figure: undefined, outcome: "not-read" } : { figure: { value, u }, outcome };
 }
 
-/** Near and off of one place share a row, near first. */
+/** Near and off of one place share a row, and so do the stations of what has no sides. */
 function insideRows(limits: readonly JudgedLimit[]): readonly InsideRow[] {
   const rows = new Map<string, JudgedLimit[]>();
   for (const limit of limits) {
@@ -49,19 +49,29 @@ function insideRows(limits: readonly JudgedLimit[]): readonly InsideRow[] {
     rows.set(name, [...(rows.get(name) ?? []), limit]);
   }
   return [...rows].map(([name, of]) => ({
-    name,
+    name: `${name}${partsSay(of.map(({ at }) => partOf(at) ?? ""))}`,
     unit: limitRule(of[0]?.rule ?? "").unit,
-    figures: of.flatMap(({ at, value, u }) => (value === undefined ? [] : [{ side: sideOf(at), figure: { value, u } }])),
+    figures: of.flatMap(({ value, u }) => (value === undefined ? [] : [{ value, u }])),
   }));
 }
 
-const sideOf = (at: string) => SIDES.find((side) => at.split(", ").includes(side));
+/** Two sides and three stations need no names: the table says their order. */
+function partsSay(parts: readonly string[]): string {
+  const said = parts.join(" / ");
+  return said === "" || said === SIDES.join(" / ") || said === STATIONS.join(" / ") ? "" : ` (${said})`;
+}
 
-/** A limit's place without its side. */
+/** The side a limit is of, else its station. */
+function partOf(at: string): string | undefined {
+  const parts = at.split(", ");
+  return SIDES.find((side) => parts.includes(side)) ?? STATIONS.find((station) => parts.includes(station));
+}
+
+/** A limit's place without that. */
 function placeOf(at: string): string {
-  const side = sideOf(at);
+  const part = partOf(at);
   return at
     .split(", ")
-    .filter((part) => part !== side)
+    .filter((one) => one !== part)
     .join(", ");
 }

@@ -7,7 +7,7 @@ import type { RestWords } from "../report/sheet-data.ts";
 /** How the saddle comes to rest in the calculation, in how many draws, and what was assumed for it. */
 export function restWordsOf(answer: Answer): RestWords {
   const { today, chosen, draws } = answer;
-  const said = today === undefined ? ["No fit was worked out."] : [...stands("Today", today), ...stands("After the change", chosen)];
+  const said = today === undefined ? [noFit(answer)] : [...stands("Today", today), ...stands("After the change", chosen)];
   const parts = [share("today", draws.resting.today, draws.count), share("after the change", draws.resting.after, draws.count)].filter(
     (part) => part !== "",
   );
@@ -15,9 +15,15 @@ export function restWordsOf(answer: Answer): RestWords {
   const tried = today?.rest !== undefined;
   return {
     says: [...said, ...shares],
-    assumed: tried ? Object.values(ASSUMED).map(({ says, id, base, lo, hi }) => `${says}: ${withUnit(base, id)} (${lo} to ${hi})`) : [],
+    assumed: tried ? Object.values(ASSUMED).map(({ says, id, base, lo, hi }) => `${says}: ${withUnit(base, id)} (${lo} to ${hi})`.replace("(-", "(−")) : [],
     made: draws.of === 0 ? `Engine ${answer.engine}; nothing was drawn.` : `Engine ${answer.engine}; ${draws.count} draws of ${draws.of}, seed ${answer.seed}.`,
   };
+}
+
+function noFit({ answers: { horse } }: Answer): string {
+  return horse.id.startsWith("vet-")
+    ? "No fit is worked out, and no template made, for a horse that wants the vet first."
+    : "No fit was worked out: not even the head was read.";
 }
 
 function stands(when: string, fit: Fit | undefined): readonly string[] {

@@ -8,6 +8,7 @@ import type { Survey } from "../survey/case.ts";
 import { STATIONS, type Station } from "../terms/places.ts";
 import { factsOf } from "./facts.ts";
 import { followingOf } from "./follows.ts";
+import { closed, headDrawn } from "./head-drawn.ts";
 import { limitsOf } from "./limits.ts";
 import { missingSays } from "./missing.ts";
 import { restWordsOf } from "./rest.ts";
@@ -50,7 +51,6 @@ function sectionAt(answer: Answer, station: Station): readonly SectionDrawing[] 
   if (today === undefined) return [];
   const chosen = answer.placed?.chosen?.[station];
   const fit = answer.chosen ?? answer.today;
-  const spread = station === "front" ? answer.wanted?.today.spreadMm : undefined;
   const misfit = (side: "near" | "off") => {
     const found = fit?.sections.find((one) => one.station === station && one.side === side);
     return found && { value: found.misfitRad * DEG_PER_RAD, u: undefined };
@@ -59,19 +59,16 @@ function sectionAt(answer: Answer, station: Station): readonly SectionDrawing[] 
     {
       station,
       back: today.back,
-      today: halves(today),
-      chosen: chosen && halves(chosen),
-      spread: spread === undefined ? undefined : { value: spread + (fit?.changeMm ?? 0), u: undefined },
+      today: panels(today),
+      chosen: chosen && panels(chosen),
+      ...(station === "front" ? headDrawn(answer) : { head: undefined, spread: undefined }),
       misfit: { near: misfit("near"), off: misfit("off") },
     },
   ];
 }
 
-/** The panel's outline, and at the front the head's, as one run for each side. */
-function halves({ panel }: Placed): SectionDrawing["today"] {
-  const closed = (run: Placed["back"]) => (run[0] === undefined ? run : [...run, run[0]]);
-  return { near: closed(panel.near), off: closed(panel.off) };
-}
+/** The panel's outline, as one run for each side. */
+const panels = ({ panel }: Placed): SectionDrawing["today"] => ({ near: closed(panel.near), off: closed(panel.off) });
 
 function pressureOf({ today, chosen }: Answer): readonly PressureMap[] {
   const map = (of: string, rest: typeof today): readonly PressureMap[] => (rest?.rest?.ok ? [{ of, field: rest.rest.field }] : []);

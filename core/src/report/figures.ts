@@ -10,11 +10,15 @@ const UNIT_WORDS: { readonly [U in Unit]: string } = { mm: " mm", deg: "°", "%"
 /** A figure in print: one decimal, none where its doubt is 10 or more; a missing one says so. */
 export function printed(figure: Figure | undefined, unit: Unit): string {
   if (figure === undefined) return "not read";
-  const { value, u } = figure;
-  const decimals = u !== undefined && u >= 10 ? 0 : 1;
-  const doubt = u === undefined ? "" : ` ± ${u.toFixed(decimals)}`;
-  return `${signed(value, decimals)}${doubt}${UNIT_WORDS[unit]}`;
+  const { u } = figure;
+  const doubt = u === undefined ? "" : ` ± ${u.toFixed(decimalsFor(u))}`;
+  return `${printedAlone(figure)}${doubt}${UNIT_WORDS[unit]}`;
 }
+
+/** Its value alone, for a row of several that share a doubt and a unit. */
+export const printedAlone = ({ value, u }: Figure): string => signed(value, decimalsFor(u));
+
+const decimalsFor = (u: number | undefined): number => (u !== undefined && u >= 10 ? 0 : 1);
 
 /** A true minus sign, and no minus before a figure that prints as nothing. */
 function signed(value: number, decimals: number): string {

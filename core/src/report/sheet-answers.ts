@@ -6,12 +6,12 @@ import { ANSWER, HEADING, SMALL, TEXT } from "./looks.ts";
 import type { AnswerWords, SheetData } from "./sheet-data.ts";
 
 const GUTTER = 6;
-const GAP = 1.6;
+const GAP = 1.3;
 /** Part of the width that a column may take: the longest answer gets the widest one. */
 const SHARES = [0.2, 0.22, 0.24, 0.26, 0.3, 0.34, 0.38, 0.42, 0.46, 0.5, 0.54, 0.58] as const;
 /** Names of missing readings that stand in one paragraph. */
 const TOGETHER = 12;
-const REASON: Look = { ...TEXT, size: 2.9, leading: 3.9 };
+const REASON: Look = { ...TEXT, size: 2.9, leading: 3.7 };
 
 /** Horse, saddle, work in the order of the work: three columns, or one under the other where they are too long for a page. */
 export function answers(data: SheetData, width: number, height: number, measure: Measure): readonly Block[] {
@@ -89,7 +89,7 @@ function bySource(because: AnswerWords["because"]): readonly { readonly says: re
 export function stillToRead(data: SheetData, width: number, measure: Measure): readonly Block[] {
   const named = (heading: string, said: string) =>
     abreast([
-      { x: 0, block: paragraph(`${heading}, heading`, heading, HEADING, NAME_WIDE - 3, measure) },
+      { x: 0, block: paragraph(`${heading}, heading`, heading, { ...HEADING, leading: REASON.leading }, NAME_WIDE - 3, measure) },
       { x: NAME_WIDE, block: paragraph(heading, said, REASON, width - NAME_WIDE, measure) },
     ]);
   const missing = data.missing.length > 0 ? data.missing : ["Nothing that these answers use."];

@@ -1,7 +1,7 @@
 import type { At } from "../engine/drawing.ts";
 import type { PressureField } from "../fit/fit.ts";
 import type { Outcome } from "../terms/answers.ts";
-import type { BySide, Side, Station } from "../terms/places.ts";
+import type { BySide, Station } from "../terms/places.ts";
 import type { Figure, Unit } from "./figures.ts";
 import type { SheetFacts } from "./sheet-facts.ts";
 
@@ -28,11 +28,11 @@ export interface LimitRow {
   readonly after: Judged | undefined;
 }
 
-/** A limit that is inside today and after the change; near and off of one place together. */
+/** A limit that is inside today and after the change; its sides, or its stations, together in their order. */
 export interface InsideRow {
   readonly name: string;
   readonly unit: Unit;
-  readonly figures: readonly { readonly side: Side | undefined; readonly figure: Figure }[];
+  readonly figures: readonly Figure[];
 }
 
 export interface SheetLimits {
@@ -59,8 +59,12 @@ export interface SectionDrawing {
   readonly back: readonly At[];
   readonly today: BySide<readonly At[]>;
   readonly chosen: BySide<readonly At[]> | undefined;
-  /** Distance between the outer ends of the tree drawn whole, mm; drawn as a dimension where both are on the sheet. */
-  readonly spread: Figure | undefined;
+  /** The head's outline at the front, closed, today and at the chosen setting, and how high it stands in words; undefined where that is not known. */
+  readonly head:
+    | { readonly today: readonly At[]; readonly chosen: readonly At[] | undefined; readonly stands: string }
+    | undefined;
+  /** The spread inside the tips of the head drawn whole, and where these tips lie; drawn as a dimension. */
+  readonly spread: { readonly figure: Figure; readonly tips: BySide<At> } | undefined;
   /** Tree's face less back's face, degrees, at the setting drawn whole; positive where the tree is steeper. */
   readonly misfit: BySide<Figure | undefined>;
 }

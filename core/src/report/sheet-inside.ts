@@ -1,7 +1,7 @@
 import { type Block, moved } from "../engine/drawing/block.ts";
 import { words } from "../engine/drawing/marks.ts";
 import type { Item, Measure } from "../engine/drawing.ts";
-import { type Figure, printed, type Unit } from "./figures.ts";
+import { printed, printedAlone } from "./figures.ts";
 import { fitted } from "./fitted.ts";
 import { FIGURE, HEADING, SMALL } from "./looks.ts";
 import { outcomeMark } from "./outcome-mark.ts";
@@ -29,7 +29,7 @@ export function insideLimits(rows: readonly InsideRow[], width: number, measure:
   });
   const [first, ...rest] = lines;
   const heading = words("inside, heading", HEADING, [0, 4.6], "Inside, today and after any change");
-  const key = words("inside, key", SMALL, [width, 4.6], "as read today; two figures: near / off", { anchor: "end" });
+  const key = words("inside, key", SMALL, [width, 4.6], "as read today; two figures: near / off; three: front / mid / rear", { anchor: "end" });
   return first ? [{ items: [heading, key, ...moved(first.items, [0, 6])], height: ROW + 6 }, ...rest] : [];
 }
 
@@ -42,16 +42,11 @@ function insideRow(row: InsideRow, width: number, measure: Measure): readonly It
   ];
 }
 
-/** One figure, or near and off with the larger doubt of both. A figure of one side alone says which. */
+/** One figure, or several with the largest doubt of them. */
 function insideFigures({ figures, unit }: InsideRow): string {
-  const [first, second] = figures;
-  if (first && second) return pair(first.figure, second.figure, unit);
-  const side = first?.side === undefined ? "" : `${first.side} `;
-  return side + printed(first?.figure, unit);
-}
-
-function pair(near: Figure, off: Figure, unit: Unit): string {
-  const u = near.u === undefined || off.u === undefined ? undefined : Math.max(near.u, off.u);
-  const left = printed({ value: near.value, u }, unit).split(" ")[0] ?? "";
-  return `${left.replace("°", "")} / ${printed({ value: off.value, u }, unit)}`;
+  const doubts = figures.flatMap(({ u }) => u ?? []);
+  const u = doubts.length < figures.length ? undefined : Math.max(...doubts);
+  const bare = figures.slice(0, -1).map(({ value }) => printedAlone({ value, u }));
+  const last = figures.at(-1);
+  return [...bare, printed(last && { value: last.value, u }, unit)].join(" / ");
 }

@@ -1,4 +1,4 @@
-import { abreast, type Block, EMPTY, moved, stacked } from "../engine/drawing/block.ts";
+import { type Block, EMPTY, moved, stacked } from "../engine/drawing/block.ts";
 import { clipped, type Window } from "../engine/drawing/clip.ts";
 import { levelDimension } from "../engine/drawing/dimension.ts";
 import { line, words } from "../engine/drawing/marks.ts";
@@ -9,16 +9,20 @@ import { type Figure, printed } from "./figures.ts";
 import { FIGURE, HEADING, SMALL } from "./looks.ts";
 import type { SectionDrawing } from "./sheet-data.ts";
 
-/** The front section is the one that is worked by: drawn at 1 : 2, the others at 1 : 5 (scales of ISO 5455). */
+/**
+ * Head, panel and back whole in the room there is: 1 : 4 in front, where one works, 1 : 6 behind, as the maps. (Neither
+ * is in the list of ISO 5455; no scale of it shows them whole here.)
+ */
 const PLACES = {
-  front: { at: [0, 6], scale: 2, width: 112, height: 62 },
-  mid: { at: [0, 74], scale: 5, width: 54, height: 31 },
-  rear: { at: [58, 74], scale: 5, width: 54, height: 31 },
+  front: { at: [0, 6], scale: 4, width: 64, height: 68 },
+  mid: { at: [68, 6], scale: 6, width: 44, height: 32 },
+  rear: { at: [68, 45], scale: 6, width: 44, height: 32 },
 } as const;
 /** All three together, mm. */
 export const SECTIONS_WIDE = 112;
-const HIGH = 110;
-const HIGH_FRONT_ONLY = 70;
+/** The line of words under the heading, mm. */
+const KEY_HIGH = 4;
+const HIGH = 85;
 /** The cut back is hatched in a rim of this part of its height, so that figures stay free. */
 const RIM = 0.86;
 
@@ -32,23 +36,24 @@ export function sections(all: readonly SectionDrawing[], measure: Measure): Bloc
   return {
     items: [
       words("sections, heading", HEADING, [0, 3], "Tree over back, seen from behind"),
-      words("sections, key", SMALL, [SECTIONS_WIDE, 3], key(all), { anchor: "end" }),
-      ...items,
+      words("sections, key", SMALL, [0, 7], key(all)),
+      ...moved(items, [0, KEY_HIGH]),
     ],
-    height: all.some((one) => one.station !== "front") ? HIGH : HIGH_FRONT_ONLY,
+    height: HIGH,
   };
 }
 
 function key(all: readonly SectionDrawing[]): string {
-  return all.some((one) => one.chosen)
-    ? "whole line: after the change; dashed: today"
-    : "the tree as it is today";
+  const stands = all.flatMap(({ head }) => (head ? [`; ${head.stands}`] : [])).join("");
+  if (all.some((one) => one.chosen)) return `whole line: after the change; dashed: today${stands}`;
+  if (all.some((one) => one.today.near.length > 0)) return `the tree as it is today${stands}`;
+  return "the back alone: no tree was brought to rest on it";
 }
 
 function section(one: SectionDrawing, measure: Measure): readonly Item[] {
   const { scale, width, height } = PLACES[one.station];
   const top = Math.max(
-    ...[one.back, ...SIDES.map((side) => one.today[side])].flatMap((run) => run.map(([, z]) => z)),
+    ...[one.back, ...heads(one), ...SIDES.map((side) => one.today[side])].flatMap((run) => run.map(([, z]) => z)),
   );
   const onPaper = ([y, z]: At): At => [width / 2 + y / scale, 4 + (top - z) / scale];
   const window: Window = { left: 0, top: 0, right: width, bottom: height - 8 };
@@ -60,6 +65,8 @@ function section(one: SectionDrawing, measure: Measure): readonly Item[] {
     ...cutBack(one.station, clipped(one.back.map(onPaper), window)),
     ...tree("tree today", one.today, one.chosen ? "thin" : "medium", one.chosen !== undefined),
     ...(one.chosen ? tree("tree after the change", one.chosen, "medium", false) : []),
+    ...(one.head ? draw("head today", one.head.today, one.chosen ? "thin" : "medium", one.chosen !== undefined) : []),
+    ...(one.head?.chosen ? draw("head after the change", one.head.chosen, "medium", false) : []),
     ...spread(one, onPaper, window, measure),
     ...captions(one, width, height, measure),
   ];
@@ -88,48 +95,34 @@ function cutBack(station: string, runs: readonly (readonly At[])[]): readonly It
 
 function captions(one: SectionDrawing, width: number, height: number, measure: Measure): readonly Item[] {
   const name = `${one.station}, 1 : ${PLACES[one.station].scale}`;
-  const wide = width > 100;
-  const each = wide ? width / 2 : width;
   const set = SIDES.map((side) =>
-    paragraph(
-      `misfit, ${one.station}, ${side}`,
-      `${side}: ${leaning(one.misfit[side])}`,
-      SMALL,
-      each,
-      measure,
-    ),
+    paragraph(`misfit, ${one.station}, ${side}`, `${side}: ${leaning(one.misfit[side])}`, SMALL, width, measure),
   );
-  const block = wide ? abreast(set.map((said, i) => ({ x: i * (each + 6), block: said }))) : stacked(set);
   return [
     words("section, near", SMALL, [0, 2], "near"),
     words("section, name", { ...SMALL, bold: true }, [width / 2, 2], name, { anchor: "middle" }),
     words("section, off", SMALL, [width, 2], "off", { anchor: "end" }),
-    ...moved(block.items, [0, height - 3]),
+    ...moved(stacked(set).items, [0, height - 3]),
   ];
 }
 
-/** The tips' spread as a dimension, where the drawing shows both tips. */
+const heads = ({ head }: SectionDrawing): readonly (readonly At[])[] =>
+  head ? [head.today, ...(head.chosen ? [head.chosen] : [])] : [];
+
+/** The spread inside the tips as a dimension, where the drawing shows both tips. */
 function spread(
   one: SectionDrawing,
   onPaper: (at: At) => At,
   window: Window,
   measure: Measure,
 ): readonly Item[] {
-  const tree = one.chosen ?? one.today;
-  const [near, off] = SIDES.map((side) => tree[side].at(-1)).map((tip) => tip && onPaper(tip));
-  if (!one.spread || !near || !off) return [];
+  if (!one.spread) return [];
+  const [near, off] = [onPaper(one.spread.tips.near), onPaper(one.spread.tips.off)];
   const seen = near[0] > window.left && off[0] < window.right && Math.max(near[1], off[1]) < window.bottom;
-  const level = Math.min(Math.max(near[1], off[1]) + 7, window.bottom + 3);
+  const level = Math.min(Math.max(near[1], off[1]) + 9, window.bottom + 3);
+  const type = { ...FIGURE, size: 2.4 };
   return seen
-    ? levelDimension(
-        `spread, ${one.station}`,
-        near,
-        off,
-        level,
-        printed(one.spread, "mm"),
-        { ...FIGURE, size: 2.4 },
-        measure,
-      )
+    ? levelDimension(`spread, ${one.station}`, near, off, level, printed(one.spread.figure, "mm"), type, measure)
     : [];
 }
 

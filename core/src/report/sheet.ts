@@ -10,7 +10,7 @@ import { restWords } from "./sheet-rest.ts";
 import { SECTIONS_WIDE, sections } from "./sheet-sections.ts";
 
 /** Before a part that is no row of a table, mm. */
-const PART_GAP = 4;
+const PART_GAP = 3;
 
 /** The fitter's working sheet: the answers first, then every limit, then the drawings. A long table runs on. */
 export function sheetOf(data: SheetData, measure: Measure): Document {
@@ -25,20 +25,22 @@ export function sheetOf(data: SheetData, measure: Measure): Document {
   return framed("Working sheet", data.facts, pages, measure);
 }
 
-/** Sections, what follows and how it rests beside the pressures; one under the other where no page holds them so. */
+/** Sections, what follows and how it rests beside the pressures; parted where no page holds them so. */
 function drawings(data: SheetData, width: number, height: number, measure: Measure): readonly Block[] {
   const maps = pressureMaps(data.pressure, data.pressureLimitKPa, measure);
   const left = maps.height === 0 ? width : SECTIONS_WIDE;
-  const column = [
-    sections(data.sections, measure),
-    follows(data.follows, Math.min(left, SECTIONS_WIDE), measure),
-    restWords(data.rest, left, measure),
-  ];
-  const both = abreast([
-    { x: 0, block: stacked(column, PART_GAP) },
-    { x: width - MAP_WIDE, block: maps },
-  ]);
-  return both.height + PART_GAP <= height ? [both] : [...column, maps].flatMap((one) => lowered([one]));
+  const drawn = [sections(data.sections, measure), follows(data.follows, Math.min(left, SECTIONS_WIDE), measure)];
+  const beside = (column: readonly Block[]) =>
+    abreast([
+      { x: 0, block: stacked(column, PART_GAP) },
+      { x: width - MAP_WIDE, block: maps },
+    ]);
+  const goes = (block: Block) => block.height + PART_GAP <= height;
+  const all = beside([...drawn, restWords(data.rest, left, measure)]);
+  if (goes(all)) return [all];
+  const below = restWords(data.rest, width, measure);
+  const most = beside(drawn);
+  return (goes(most) ? [most, below] : [...drawn, maps, below]).flatMap((one) => lowered([one]));
 }
 
 /** The first block with the gap above it that sets a new part off. */

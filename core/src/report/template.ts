@@ -34,7 +34,7 @@ export function templateOf(data: TemplateData, measure: Measure): Document {
         -column.from,
         figures.height + 8 - row.from,
       ]),
-      ...sideWords(columns.length, c, room.width, figures.height + 8),
+      ...sideWords({ row: r, rows: rows.length, column: c, columns: columns.length }, room.width, figures.height + 8),
     ]),
   );
   return templateSheets(data.facts, sheets, measure);
@@ -55,10 +55,22 @@ function seen(items: readonly Item[], column: Stretch, row: Stretch): readonly I
   });
 }
 
-/** Which side is which, in words at both ends; a middle tile names what it is a part of. */
-function sideWords(count: number, at: number, width: number, y: number): readonly Item[] {
+/** Which side is which, in words at both ends, and which of several sheets of one head this is. */
+function sideWords({ row, rows, column, columns }: Place, width: number, y: number): readonly Item[] {
   const near = words("near, words", HEADING, [0, y + 2], "near side (left)");
   const off = words("off, words", HEADING, [width, y + 2], "off side (right)", { anchor: "end" });
-  if (count === 1) return [near, off];
-  return at < count / 2 ? [near] : [off];
+  const count = rows * columns;
+  const sheet = row * columns + column + 1;
+  const part = count === 2 && columns === 2 ? (column === 0 ? "near half, " : "off half, ") : "";
+  const said = `${part}sheet ${sheet} of ${count}`;
+  const which = count === 1 ? [] : [words("which sheet", HEADING, [width / 2, y + 2], said, { anchor: "middle" })];
+  if (columns === 1) return [near, off, ...which];
+  return [column < columns / 2 ? near : off, ...which];
+}
+
+interface Place {
+  readonly row: number;
+  readonly rows: number;
+  readonly column: number;
+  readonly columns: number;
 }
