@@ -64,9 +64,8 @@ describe.each([4, 12, -10])("a head opened by %i mm at its tips", (changeMm) => 
     const withers: Place = [wall[0] - 15 * Math.cos(45 * DEGREE), wall[1] - 15 * Math.sin(45 * DEGREE)];
     const [y, z] = turned(wall, turnOf(changeMm), HINGE_MM);
     const gap = inside(withers, [y, z - fallMm], 45 * DEGREE + turnOf(changeMm));
-    // A turning wall nears a place that is not square below its middle: below half a millimetre here.
-    expect(Math.abs((moved.besideMm ?? Number.NaN) - (gap - 15))).toBeLessThan(0.5);
-    expect(Math.abs(1.05 * (moved.besideMm ?? 0) - (moved.besideMm ?? 0))).toBeGreaterThan(0);
+    // What is left is of second order in the turn.
+    expect(Math.abs((moved.besideMm ?? Number.NaN) - (gap - 15))).toBeLessThan(0.3);
   });
 
   test("changes its feelers as a turned point's distances from the same template change", () => {
@@ -90,7 +89,7 @@ describe.each([4, 12, -10])("a head opened by %i mm at its tips", (changeMm) => 
         return inside(template, tip, 45 * DEGREE + turnOf(changeMm));
       });
       const uneven = found.find((one) => one.rule === "feeler" && one.side === side)?.value ?? Number.NaN;
-      expect(Math.abs(uneven - (Math.max(...gaps) - Math.min(...gaps)))).toBeLessThan(0.15);
+      expect(Math.abs(uneven - (Math.max(...gaps) - Math.min(...gaps)))).toBeLessThan(0.05);
       const [before, face] = [templateFaces(horse, today.head), found].map(
         (all) => all.find((one) => one.rule === "face-front" && one.side === side)?.value ?? Number.NaN,
       );
