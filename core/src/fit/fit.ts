@@ -1,6 +1,6 @@
 import type { RefusalReason } from "../engine/contact/problem.ts";
-import type { Unloaded } from "./unloaded.ts";
 import type { Side, Station } from "../terms/places.ts";
+import type { Unloaded } from "./unloaded.ts";
 
 /** Tree against back at one station and side. Positive misfit: the tree is steeper (tight at the tip). */
 export interface SectionFit {

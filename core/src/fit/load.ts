@@ -1,8 +1,8 @@
 import type { Load, Pull } from "../engine/contact/problem.ts";
-import { isRead } from "../survey/reading.ts";
-import type { Survey } from "../survey/case.ts";
 import { Doubts } from "../shape/doubt.ts";
 import type { Deviations, Tree, Uncertain } from "../shape/model.ts";
+import type { Survey } from "../survey/case.ts";
+import { isRead } from "../survey/reading.ts";
 import type { Side } from "../terms/places.ts";
 import { ASSUMED, type AssumedName, GRAVITY } from "./assumed.ts";
 
@@ -24,11 +24,15 @@ export interface MassBelief {
 
 /** Rider and tack: as weighed, else from the assumed range of both together. */
 export function massOf(rider: Survey["rider"]): MassBelief {
-  if (!isRead(rider.massDressed)) return { at: (deviations) => assumed("riderMassKg", deviations), uncertain: [] };
+  if (!isRead(rider.massDressed))
+    return { at: (deviations) => assumed("riderMassKg", deviations), uncertain: [] };
   const doubts = new Doubts();
   const dressed = doubts.take("rider.massDressed", rider.massDressed);
   const tack = doubts.takeIfRead("rider.tackMass", rider.tackMass);
-  return { at: (deviations) => dressed(deviations) + (tack?.(deviations) ?? TACK_KG), uncertain: doubts.uncertain };
+  return {
+    at: (deviations) => dressed(deviations) + (tack?.(deviations) ?? TACK_KG),
+    uncertain: doubts.uncertain,
+  };
 }
 
 /** Where a girth strap leaves the panel and which way it pulls: down and a little outward (assumption). */

@@ -1,6 +1,6 @@
-import { type StripCells, type Strip, stripCells } from "../engine/contact/strip-cells.ts";
-import type { Half, Tree } from "../shape/model.ts";
+import { type Strip, type StripCells, stripCells } from "../engine/contact/strip-cells.ts";
 import { quadraticWeights, weighted } from "../shape/along.ts";
+import type { Half, Tree } from "../shape/model.ts";
 import { FACE_BOW_PER_MM } from "./assumed.ts";
 
 /** How finely a panel is cut: rows along (a multiple of 3) and cells across, each side. */
@@ -59,7 +59,9 @@ function thicknessOf(half: Half, tree: Tree): Strip["thickness"] {
       row = x;
     }
     const bend = (here.inner + here.outer) / 2 - here.middle;
-    return Math.max(THINNEST_MM, here.middle + ((here.outer - here.inner) / 2) * across + bend * across * across);
+    return Math.max(
+      THINNEST_MM,
+      here.middle + ((here.outer - here.inner) / 2) * across + bend * across * across,
+    );
   };
 }
-

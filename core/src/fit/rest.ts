@@ -39,11 +39,19 @@ export function restOf(sitting: Sitting, mesh: Mesh, options: SettleOptions = {}
   const seat = readOff(sitting, problem, found);
   const { cells } = problem;
   const unloaded = () => unloadedOf(sitting.tree, sitting.surface, problem.slide.x);
-  const pressed = (): Rest => ({ ...seat, ...unloaded(), thirds: thirdsOf(cells, found.pressure), field: fieldOf(cells, found.pressure, mesh) });
+  const pressed = (): Rest => ({
+    ...seat,
+    ...unloaded(),
+    thirds: thirdsOf(cells, found.pressure),
+    field: fieldOf(cells, found.pressure, mesh),
+  });
   return { rest: seat, pose: found.pose, pressed };
 }
 
-function problemOf({ tree, surface, mass, deviations }: Sitting, mesh: Mesh): ContactProblem & { cells: StripCells } {
+function problemOf(
+  { tree, surface, mass, deviations }: Sitting,
+  mesh: Mesh,
+): ContactProblem & { cells: StripCells } {
   const cells = panelCells(tree, mesh);
   return {
     cells,

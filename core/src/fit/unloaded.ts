@@ -1,5 +1,5 @@
-import type { SampleSurface } from "../engine/surface.ts";
 import { cos } from "../engine/number/index.ts";
+import type { SampleSurface } from "../engine/surface.ts";
 import type { Tree } from "../shape/model.ts";
 import { SIDES } from "../terms/places.ts";
 
@@ -45,7 +45,10 @@ function gapsAlong(tree: Tree, surface: SampleSurface, placementMm: number): rea
   });
   surface(n, x, y, back);
   const gap = (at: number) => z[at]! - back.z[at]!;
-  return Array.from({ length: PLACES }, (_, i) => ({ x: x[i]! - placementMm, mm: (gap(i) + gap(PLACES + i)) / 2 }));
+  return Array.from({ length: PLACES }, (_, i) => ({
+    x: x[i]! - placementMm,
+    mm: (gap(i) + gap(PLACES + i)) / 2,
+  }));
 }
 
 /** What a hard straight body could touch from above: the lower convex hull (Andrew's monotone chain, 1979). */
@@ -64,7 +67,10 @@ function turnsUp(a: Gap | undefined, b: Gap | undefined, c: Gap): boolean {
 }
 
 function heightOn(hull: readonly Gap[], x: number): number {
-  const next = Math.max(1, hull.findIndex((gap) => gap.x >= x));
+  const next = Math.max(
+    1,
+    hull.findIndex((gap) => gap.x >= x),
+  );
   return onLine(hull[next - 1], hull[next], x);
 }
 
