@@ -111,6 +111,17 @@ function upward(body: Tree, { field, headUpRad, rollRad, heaveMm }: Rest): numbe
   return sum;
 }
 
+test("faces whose widths, carried on past their stations, would end in nothing still have cells and a rest or a reason", () => {
+  const narrow = { ...FACES.rear, width: 25 };
+  const wide = { ...FACES.mid, width: 200 };
+  const faces = { ...FACES, mid: wide, rear: narrow };
+  const body = beliefOf(modelSaddle({}, {}, faces)).at({});
+  expect(body.halves.near.widthMm(body.lengthMm)).toBeLessThan(0);
+  const cells = panelCells(body, MESHES.sweep);
+  expect(Math.min(...cells.area)).toBeGreaterThan(0);
+  expect(typeof rested(body, exact, inputs).rest.ok).toBe("boolean");
+});
+
 describe("a mirrored horse under a mirrored saddle", () => {
   const height = (x: number, y: number) => crossHeight(x, y > 0 ? y : 1.06 * y);
   const steeper = { ...FACES.front, faceAngle: 44 };

@@ -15,18 +15,28 @@ export interface Ready {
   readonly first: DrawTable;
 }
 
-/** `first`: doubts that were looked at already, when only a reading's value is tried. */
+/** `before`: the same with one reading otherwise; its doubts were looked at already and stand in where they tell of as much. */
 export function readyFor(
   survey: Survey,
   horseIndex: number,
   seed: number,
   mesh: Mesh,
-  first?: DrawTable,
+  before?: Ready,
 ): Ready {
   const forms = formsOf(survey, horseIndex);
   const means = inDraw(forms, {});
   const today = wholeAt(means, AS_FOUND, { mesh });
   const starts = { today: today?.pose, after: today?.pose };
-  const looked = first ?? drawRange(forms, opened(TRIAL_MM), seed, 0, FIRST_DRAWS, starts);
-  return { horseIndex, forms, means, today, first: looked };
+  const first =
+    before !== undefined && sameParts(before.forms, forms)
+      ? before.first
+      : drawRange(forms, opened(TRIAL_MM), seed, 0, FIRST_DRAWS, starts);
+  return { horseIndex, forms, means, today, first };
+}
+
+/** Whether both have form for the same things: where one could not be built, nobody looked at its doubts. */
+function sameParts(a: Forms, b: Forms): boolean {
+  const parts = ({ back, tree, head, fronts }: Forms) => [back, tree, head, fronts.cold, fronts.warm];
+  const [of, other] = [parts(a), parts(b)];
+  return of.every((part, i) => (part === undefined) === (other[i] === undefined));
 }

@@ -57,22 +57,17 @@ export function roadWith(road: Road, survey: Survey, path: string, seed: number)
   if (horseShutsFit(survey, road.horseIndex))
     return { ...road, survey, settings: [], own: undefined, others: [] };
   if (road.own !== undefined && !FORMING.test(path)) return { ...road, survey };
-  const ready = readyFor(survey, road.horseIndex, seed, COARSE, road.own?.ready.first);
-  if (ready.today === undefined) return { ...road, survey, settings: [], own: undefined, others: [] };
+  const ready = readyFor(survey, road.horseIndex, seed, COARSE, road.own?.ready);
+  const { lacking } = ready.forms;
+  if (ready.today === undefined)
+    return { ...road, survey, settings: [], own: undefined, others: [], lacking };
   const settings = settingsOf(survey, ready.today.head.spreadMm).filter(
     (one) => one.way !== "press" || one.changeMm % LOOK_STEP_MM === 0,
   );
-  const others = road.others.map(({ ready: { horseIndex, first } }) =>
-    tryAll(readyFor(survey, horseIndex, seed, COARSE, first), settings, COARSE),
+  const others = road.others.map(({ ready: before }) =>
+    tryAll(readyFor(survey, before.horseIndex, seed, COARSE, before), settings, COARSE),
   );
-  return {
-    ...road,
-    survey,
-    settings,
-    own: tryAll(ready, settings, COARSE),
-    others,
-    lacking: ready.forms.lacking,
-  };
+  return { ...road, survey, settings, own: tryAll(ready, settings, COARSE), others, lacking };
 }
 
 const NOT_TOLD: BySide<number | undefined> = { near: undefined, off: undefined };
