@@ -38,7 +38,11 @@ function lastOf(survey: Survey, horse: number): Answer {
   return step.value;
 }
 
-export function paperOf(kind: PaperKind, { survey, answer: found }: Answered, measure: Measure): Document | undefined {
+export function paperOf(
+  kind: PaperKind,
+  { survey, answer: found }: Answered,
+  measure: Measure,
+): Document | undefined {
   return documentOf(kind, survey, found, measure);
 }
 

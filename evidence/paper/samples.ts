@@ -121,7 +121,14 @@ export function sheet(over: Partial<SheetData> = {}): SheetData {
       })),
       inside: [
         { name: "clearance, girthed", unit: "mm", figures: [{ value: 52, u: 2.2 }] },
-        { name: "clearance beside, girthed", unit: "mm", figures: [{ value: 27, u: 2.2 }, { value: 26, u: 2.4 }] },
+        {
+          name: "clearance beside, girthed",
+          unit: "mm",
+          figures: [
+            { value: 27, u: 2.2 },
+            { value: 26, u: 2.4 },
+          ],
+        },
       ],
       notRead: ["rock by hand"],
       notReadCount: 1,

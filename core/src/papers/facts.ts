@@ -28,7 +28,10 @@ export function factsOf(survey: Survey, answer: Answer): SheetFacts {
   };
 }
 
-const NO_LINE: BackLine = { profile: undefined, stations: { front: undefined, mid: undefined, rear: undefined } };
+const NO_LINE: BackLine = {
+  profile: undefined,
+  stations: { front: undefined, mid: undefined, rear: undefined },
+};
 
 function handOf(survey: Survey, horse: SurveyedHorse | undefined): string {
   return horse?.traces.find((trace) => trace.drawnBy !== "")?.drawnBy ?? survey.worker.name;
@@ -40,5 +43,8 @@ function backLineOf(horse: SurveyedHorse): BackLine {
     if (trace === undefined) return undefined;
     return isRead(trace.behindFront) ? trace.behindFront.value : station === "front" ? 0 : undefined;
   };
-  return { profile: horse.profile?.points, stations: { front: at("front"), mid: at("mid"), rear: at("rear") } };
+  return {
+    profile: horse.profile?.points,
+    stations: { front: at("front"), mid: at("mid"), rear: at("rear") },
+  };
 }

@@ -15,13 +15,21 @@ const CARRIED = [
 ];
 
 /** What follows from the change: each carried limit today and after. */
-export function followingOf(today: readonly JudgedLimit[], after: readonly JudgedLimit[]): readonly Following[] {
+export function followingOf(
+  today: readonly JudgedLimit[],
+  after: readonly JudgedLimit[],
+): readonly Following[] {
   return CARRIED.flatMap((rule) =>
     after
       .filter((limit) => limit.rule === rule)
       .map((limit) => {
         const before = today.find((one) => one.rule === rule && one.at === limit.at);
-        return { what: limitName(rule, limit.at), unit: limitRule(rule).unit, today: figure(before), after: figure(limit) };
+        return {
+          what: limitName(rule, limit.at),
+          unit: limitRule(rule).unit,
+          today: figure(before),
+          after: figure(limit),
+        };
       }),
   );
 }
@@ -34,16 +42,25 @@ function figure(limit: JudgedLimit | undefined) {
 export function followsInWords({ moved, doubt }: Follows): readonly string[] {
   const said: string[] = [];
   const { clearanceMm, seatDeg, channelMm, spreadMm } = moved;
-  if (spreadMm !== undefined) said.push(`The head becomes about ${round(spreadMm)} mm ${spreadMm > 0 ? "wider" : "narrower"} inside its tips.`);
+  if (spreadMm !== undefined)
+    said.push(
+      `The head becomes about ${round(spreadMm)} mm ${spreadMm > 0 ? "wider" : "narrower"} inside its tips.`,
+    );
   if (clearanceMm !== undefined) {
     const about = doubt.clearanceMm === undefined ? "" : `, give or take ${round(doubt.clearanceMm)} mm`;
-    said.push(`There will be about ${round(clearanceMm)} mm ${clearanceMm < 0 ? "less" : "more"} room over the withers${about}.`);
+    said.push(
+      `There will be about ${round(clearanceMm)} mm ${clearanceMm < 0 ? "less" : "more"} room over the withers${about}.`,
+    );
   }
   if (seatDeg !== undefined) {
-    said.push(`The seat tips ${seatDeg < 0 ? "forward" : "back"} by about ${Math.abs(seatDeg).toFixed(1)} degrees, so its balance is looked at again.`);
+    said.push(
+      `The seat tips ${seatDeg < 0 ? "forward" : "back"} by about ${Math.abs(seatDeg).toFixed(1)} degrees, so its balance is looked at again.`,
+    );
   }
   if (channelMm.front !== undefined && round(channelMm.front) > 0) {
-    said.push(`The channel between the panels becomes about ${round(channelMm.front)} mm ${channelMm.front > 0 ? "wider" : "narrower"} in front.`);
+    said.push(
+      `The channel between the panels becomes about ${round(channelMm.front)} mm ${channelMm.front > 0 ? "wider" : "narrower"} in front.`,
+    );
   }
   return said;
 }

@@ -10,7 +10,12 @@ const CLEARANCES = ["clearance-girthed", "clearance-rider-up", "clearance-half-s
  * The head at the front as it is drawn: so high that its crown clears the back by what was read (after a change: read
  * and moved by the computed difference). The computed height is never shown, and where no clearance was read no head.
  */
-export function headDrawn({ answers, placed, wanted, chosen }: Answer): Pick<SectionDrawing, "head" | "spread"> {
+export function headDrawn({
+  answers,
+  placed,
+  wanted,
+  chosen,
+}: Answer): Pick<SectionDrawing, "head" | "spread"> {
   const read = clearanceOf(answers.limitsToday);
   const today = lifted(placed?.today.front, read);
   if (today === undefined || read === undefined) return { head: undefined, spread: undefined };
@@ -19,13 +24,17 @@ export function headDrawn({ answers, placed, wanted, chosen }: Answer): Pick<Sec
   const stands = `the head stands at its clearance as read ${limitRule(read.rule).state.replace(/-/g, " ")}`;
   return {
     head: { today: closed(today), chosen: after && closed(after), stands },
-    spread: wanted && spreadOf(after ?? today, wanted.today.spreadMm + (after === undefined ? 0 : (chosen?.changeMm ?? 0))),
+    spread:
+      wanted &&
+      spreadOf(after ?? today, wanted.today.spreadMm + (after === undefined ? 0 : (chosen?.changeMm ?? 0))),
   };
 }
 
 /** The first clearance that was read, in the order of the work. */
 function clearanceOf(limits: readonly JudgedLimit[]): JudgedLimit | undefined {
-  return CLEARANCES.flatMap((rule) => limits.filter((one) => one.rule === rule && one.value !== undefined))[0];
+  return CLEARANCES.flatMap((rule) =>
+    limits.filter((one) => one.rule === rule && one.value !== undefined),
+  )[0];
 }
 
 /** An outline runs from the near tip inside to the off tip inside, and back outside. */
@@ -43,4 +52,5 @@ function spreadOf(head: Placed["head"], spreadMm: number): SectionDrawing["sprea
 }
 
 /** A run that ends where it began. */
-export const closed = (run: Placed["back"]): Placed["back"] => (run[0] === undefined ? run : [...run, run[0]]);
+export const closed = (run: Placed["back"]): Placed["back"] =>
+  run[0] === undefined ? run : [...run, run[0]];

@@ -22,12 +22,29 @@ const SAID_ELSEWHERE: readonly CautionId[] = ["saddle-under-cover", "work-consen
 /** Answers that leave the fit as it is, or say nothing of it. */
 const NO_FAULT_OF_FIT: readonly WorkAnswer[] = ["not-now", "leave-as-found", "nothing", "measure-more"];
 
+/** Answers after which a head is moved; only for these an owner is told what follows. */
+const MOVES_THE_HEAD: readonly WorkAnswer[] = [
+  "change-plate",
+  "change-insert",
+  "alter-dressed",
+  "alter-stripped",
+  "strip-first",
+  "set-back",
+  "heat-by-maker",
+  "colleague",
+  "maker",
+];
+
 /** The owner's letter out of the answers; every sentence is chosen here, no figure is worked out. */
 export function letterDataOf(survey: Survey, answer: Answer): LetterData {
   const { horse, saddle, work, next } = answer.answers;
   const { practice, visit } = survey;
   const told = toldOf(answer.answers, answer.horse);
-  const why = { horse: reasons(horse, survey, answer), saddle: reasons(saddle, survey, answer), work: reasons(work, survey, answer) };
+  const why = {
+    horse: reasons(horse, survey, answer),
+    saddle: reasons(saddle, survey, answer),
+    work: reasons(work, survey, answer),
+  };
   const said = new Set([...why.horse, ...why.saddle]);
   return {
     facts: letterFacts(survey, answer),
@@ -36,11 +53,17 @@ export function letterDataOf(survey: Survey, answer: Answer): LetterData {
     asked: visit.asked || `Whether this saddle suits ${answer.horse}, and whether its head can be altered.`,
     horse: found(horseWords(horse.id), why.horse),
     saddle: found(saddleWords(saddle.id), why.saddle),
-    work: found(workWords(work.id), why.work.filter((one) => !said.has(one))),
+    work: found(
+      workWords(work.id),
+      why.work.filter((one) => !said.has(one)),
+    ),
     mayIRide: rideSays(answer),
-    willBeDone: [...told.will, ...(next && work.id === "measure-more" ? [`First comes: ${aboutPath(next.path)}.`] : [])],
+    willBeDone: [
+      ...told.will,
+      ...(next && work.id === "measure-more" ? [`First comes: ${aboutPath(next.path)}.`] : []),
+    ],
     willNotBeDone: told.not,
-    follows: answer.follows ? followsInWords(answer.follows) : [],
+    follows: answer.follows && MOVES_THE_HEAD.includes(work.id) ? followsInWords(answer.follows) : [],
     nextVisit: `${told.next} Sooner where ${answer.horse}'s shape, work or mood changes.`,
     whoMayDoIt: work.who,
     limits: limitsOf(survey),
@@ -50,7 +73,9 @@ export function letterDataOf(survey: Survey, answer: Answer): LetterData {
 function rideSays({ answers: { horse, saddle, work, permitted } }: Answer): string {
   const may = mayRideSays(horse.id, saddle.id, permitted);
   const watch = permitted.includes("ride") && !NO_FAULT_OF_FIT.includes(work.id);
-  return watch ? `${may} It does not yet fit as it should: go easy, look at the back after each ride, and stop when it reacts.` : may;
+  return watch
+    ? `${may} It does not yet fit as it should: go easy, look at the back after each ride, and stop when it reacts.`
+    : may;
 }
 
 function letterFacts(survey: Survey, answer: Answer): LetterData["facts"] {
@@ -68,7 +93,10 @@ function reasons({ because }: Answered<string>, survey: Survey, answer: Answer):
   const own = survey.horses[answer.horseIndex];
   const touched = own ? whereItReacted(own) : [];
   const worst = because.map(({ rule }) => worstOf(rule, answer.answers.limitsToday));
-  const faults = [...worst.filter((one) => one?.outcome === "outside"), ...worst.filter((one) => one?.outcome !== "outside")]
+  const faults = [
+    ...worst.filter((one) => one?.outcome === "outside"),
+    ...worst.filter((one) => one?.outcome !== "outside"),
+  ]
     .flatMap((one) => (one && faultSays(one)) ?? [])
     .slice(0, MOST_FAULTS);
   const rules = because.flatMap(({ rule, says }, i): readonly string[] => {

@@ -19,13 +19,20 @@ export function limitsOf(today: readonly JudgedLimit[], after: readonly JudgedLi
   return {
     open: read.filter((pair) => !isInside(pair)).map(row),
     inside: insideRows(read.filter(isInside).map((pair) => pair.today)),
-    notRead: [...new Set(pairs.filter((pair) => !read.includes(pair)).map(({ today: { rule, at } }) => limitName(rule, placeOf(at))))],
+    notRead: [
+      ...new Set(
+        pairs
+          .filter((pair) => !read.includes(pair))
+          .map(({ today: { rule, at } }) => limitName(rule, placeOf(at))),
+      ),
+    ],
     notReadCount: pairs.length - read.length,
   };
 }
 
 const isRead = (limit: JudgedLimit | undefined): boolean => limit?.value !== undefined;
-const isInside = ({ today, after }: Pair): boolean => today.outcome === "inside" && (after?.outcome ?? "inside") === "inside";
+const isInside = ({ today, after }: Pair): boolean =>
+  today.outcome === "inside" && (after?.outcome ?? "inside") === "inside";
 
 function row({ today, after }: Pair): LimitRow {
   const rule = limitRule(today.rule);

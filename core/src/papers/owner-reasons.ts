@@ -9,11 +9,14 @@ const OWNER_REASONS: { readonly [rule: string]: string } = {
   "horse-pain-strong": "HORSE reacted strongly to the hand.",
   "horse-pain-clear": "HORSE reacted to the hand, clearly or at more than one place.",
   "horse-pain-mild": "HORSE reacted a little to the hand, at one place, and did so again.",
-  "horse-other-sign": "Something was told or seen (a sudden change, a fall, painkillers, heat, lost muscle or weight, a saddle that always slips the same way, or disease about) that a vet looks at first.",
+  "horse-other-sign":
+    "Something was told or seen (a sudden change, a fall, painkillers, heat, lost muscle or weight, a saddle that always slips the same way, or disease about) that a vet looks at first.",
   "horse-not-touched": "HORSE has not yet been touched at every place, on both sides.",
-  "horse-not-trotted": "HORSE has not yet been seen trotted up in hand, or stumbling has not been asked about.",
+  "horse-not-trotted":
+    "HORSE has not yet been seen trotted up in hand, or stumbling has not been asked about.",
   "horse-not-asked": "We have not yet asked about HORSE's past, question by question, or looked at its skin.",
-  "horse-off-work": "HORSE was off work for more than four weeks; its back wants six to eight weeks of work before a head is made for it.",
+  "horse-off-work":
+    "HORSE was off work for more than four weeks; its back wants six to eight weeks of work before a head is made for it.",
   "horse-work-not-known": "We do not know yet whether HORSE has been in work.",
   "horse-no-reason": "",
   "right-claim": "It is part of a claim, an enquiry or a sale dispute, and so it stays as it was found.",
@@ -23,15 +26,21 @@ const OWNER_REASONS: { readonly [rule: string]: string } = {
   "right-other-horses": "Other horses wear this saddle, and they have not been measured.",
   "right-harms-another": "A head made for HORSE would harm another horse that wears this saddle.",
   "saddle-cracked": "The tree is cracked, or its layers have parted. Even a short crack grows.",
-  "saddle-part-failed": "A part that holds it together has failed or gives: a bar, a web, a strap, a rivet, a plate or the head.",
-  "saddle-rider-part-doubtful": "There is doubt in a part that carries the rider, and only the bare tree can show.",
-  "saddle-incident": "It was rolled on, fallen with or driven over; what that did cannot be seen from outside.",
-  "saddle-incident-bare": "It has been in an accident. Stripped, nothing was found; its head is not pressed any more.",
+  "saddle-part-failed":
+    "A part that holds it together has failed or gives: a bar, a web, a strap, a rivet, a plate or the head.",
+  "saddle-rider-part-doubtful":
+    "There is doubt in a part that carries the rider, and only the bare tree can show.",
+  "saddle-incident":
+    "It was rolled on, fallen with or driven over; what that did cannot be seen from outside.",
+  "saddle-incident-bare":
+    "It has been in an accident. Stripped, nothing was found; its head is not pressed any more.",
   "saddle-not-looked": "Some parts that can be seen or felt have not been looked at yet.",
-  "saddle-other-part-doubtful": "Rust, a dark ring, a musty smell or doubt at rivets, layers or plates was found.",
+  "saddle-other-part-doubtful":
+    "Rust, a dark ring, a musty smell or doubt at rivets, layers or plates was found.",
   "saddle-not-bare": "Its tree has not been seen bare.",
   "saddle-incident-not-known": "Nobody can say that it was never fallen with, rolled on or driven over.",
-  "saddle-past-not-clean": "Its head was altered before, more than once or by somebody unknown, or nobody knows.",
+  "saddle-past-not-clean":
+    "Its head was altered before, more than once or by somebody unknown, or nobody knows.",
   "saddle-repaired": "Its head was repaired, replated or heated before; that makes it the maker's.",
   "saddle-old": "Its tree is over five years old, or its age is not known.",
   "saddle-twisted": "Its two sides do not match: the tree may be twisted, and a press does not cure a twist.",
@@ -42,18 +51,21 @@ const OWNER_REASONS: { readonly [rule: string]: string } = {
   "standing-maker-refuses": "The maker does not permit this work by us.",
   "standing-may-not-assess": "Judging this fit is for a colleague who may.",
   "standing-may-not-exchange": "Changing the plate is for a colleague who may.",
-  "standing-may-not-press": "We can prepare the work; the press itself is for a colleague who is qualified for it.",
+  "standing-may-not-press":
+    "We can prepare the work; the press itself is for a colleague who is qualified for it.",
   "standing-may-not-strip": "Stripping the saddle is for a colleague who may.",
   "standing-assess-not-known": "It is not settled yet who may judge this fit.",
   "standing-exchange-not-known": "It is not settled yet who may change the plate.",
   "standing-press-not-known": "It is not settled yet who may put the head to the press.",
   "standing-strip-not-known": "It is not settled yet who may strip the saddle.",
   "fit-all-inside": "",
-  "fit-rider-first": "The seat is too small for its rider, or the stirrups hang unevenly; that is put right before any saddle is judged.",
+  "fit-rider-first":
+    "The seat is too small for its rider, or the stirrups hang unevenly; that is put right before any saddle is judged.",
   "fit-set-up": "Girthing, placing or padding it otherwise cures that.",
   "fit-panel-first": "The panel is flat, lumpy or crooked, and that is put right before the head is judged.",
   "fit-panel": "The head is right; the panel can make up what is missing.",
-  "fit-wasted": "HORSE has a hollow behind the shoulder. A head made narrow to fit it would stop the muscle from coming back, so it is filled for now.",
+  "fit-wasted":
+    "HORSE has a hollow behind the shoulder. A head made narrow to fit it would stop the muscle from coming back, so it is filled for now.",
   "fit-fill-too-deep": "The hollow is deeper than a fill can carry: HORSE is built up first.",
   "fit-set-back": "The head would fit best near as it was made, before the last change.",
   "fit-exchange": "A plate that is at hand, or another position of the inserts, makes the whole saddle fit.",
@@ -63,15 +75,27 @@ const OWNER_REASONS: { readonly [rule: string]: string } = {
   "fit-press-needs-hands": "The hands under the saddle have to feel the same fault first.",
   "fit-dressed-limit": "The change is larger than a head may take inside its saddle.",
   "fit-spent": "A head would fit that lies beyond what this tree may still be moved.",
-  "fit-other-saddle": "Its rails and its curve stay as they are, whatever head it has, and they do not follow this back.",
+  "fit-other-saddle":
+    "Its rails and its curve stay as they are, whatever head it has, and they do not follow this back.",
   "fit-wrong-place": "It lies on the shoulder blade or behind the last rib, and there is no room to move it.",
   "fit-cannot-tell": "",
+  "fit-rider-heavy":
+    "Rider and tack together weigh more than a fifth of what HORSE weighs. A lighter load comes first; no work on a saddle makes up for it.",
+  "fit-exchange-against-hands":
+    "The hands under the saddle feel the contrary of what that plate would cure, so a template is held into the head first.",
+  "fit-not-ridden": "The saddle has not yet been seen ridden.",
+  "fit-does-not-rest":
+    "In our calculation the saddle does not come to rest on this back as we read it, so we read it again.",
   "way-no-exchange": "Its head has no plate or inserts that could be changed.",
   "way-changeable": "Its head takes another plate; a plate is never bent to size.",
   "way-polymer-bar": "Its head is polymer with a metal bar, which is for a qualified colleague.",
-  "way-polymer-solid": "Its head is solid polymer. That is moved by heat and never by pressure, and only by the maker's people.",
+  "way-polymer-solid":
+    "Its head is solid polymer. That is moved by heat and never by pressure, and only by the maker's people.",
   "way-maker-only": "A head of this build is the maker's to move.",
   "way-build-not-known": "We do not know yet how its head is built.",
+  "way-moved-not-known": "We do not know yet how far its head has been moved already.",
+  "way-polymer-cold":
+    "A polymer tree is brought to the warmth of a room first, for hours, and how warm this one is was not looked at or is too little.",
   "way-owners-word": "How its head is built was told and not seen.",
   "way-not-told": "Nobody has told yet how its head is built.",
 };

@@ -13,7 +13,8 @@ const LATER = "After that at least twice a year.";
 const AFTER_WORK = `On the day it comes back, for the ridden check on both reins, and again after six to eight weeks. ${LATER}`;
 const NEVER_MORE =
   "The head is not moved further than agreed. It is never moved by heat, and never on one side alone.";
-const BEYOND = "Beyond that, nothing is done to the saddle for HORSE, the panel included, before the vet has seen HORSE.";
+const BEYOND =
+  "Beyond that, nothing is done to the saddle for HORSE, the panel included, before the vet has seen HORSE.";
 const NOT_HERE = "The head is not altered by us.";
 const NOT_AT_ALL = "This head is not altered.";
 const HEAD_STAYS = "The head stays as it is.";
@@ -30,11 +31,7 @@ const WORK: { readonly [W in WorkAnswer]: Told } = {
     "Nothing is done to the saddle, the panel included, before the claim is closed or its owner has agreed in writing.",
     "When the claim is closed or the owner has agreed. The saddle is then looked at afresh.",
   ),
-  nothing: told(
-    "Nothing needs doing today.",
-    HEAD_STAYS,
-    "In six months.",
-  ),
+  nothing: told("Nothing needs doing today.", HEAD_STAYS, "In six months."),
   "set-up": told(
     "It is placed, girthed or padded otherwise, ridden, and read again.",
     HEAD_STAYS,
@@ -141,8 +138,17 @@ export function toldOf({ horse, saddle, work }: Answers, name: string) {
   const flagged = horse.id.startsWith("vet-") || horse.id === "come-back";
   const repairOnly = first !== undefined && ["colleague", "maker"].includes(work.id);
   return {
-    will: [...(flagged ? [horse.nextStep] : []), ...(first ? [first.will] : []), named(will), ...work.also.flatMap((id) => ALSO[id] ?? [])],
-    not: [...(first ? [first.not] : []), ...(repairOnly ? [] : [first && work.id === "not-now" ? named(BEYOND) : named(not)]), "Nothing is begun before you have agreed to it."],
+    will: [
+      ...(flagged ? [horse.nextStep] : []),
+      ...(first ? [first.will] : []),
+      named(will),
+      ...work.also.flatMap((id) => ALSO[id] ?? []),
+    ],
+    not: [
+      ...(first ? [first.not] : []),
+      ...(repairOnly ? [] : [first && work.id === "not-now" ? named(BEYOND) : named(not)]),
+      "Nothing is begun before you have agreed to it.",
+    ],
     next: named(next),
   };
 }

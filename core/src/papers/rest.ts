@@ -7,16 +7,27 @@ import type { RestWords } from "../report/sheet-data.ts";
 /** How the saddle comes to rest in the calculation, in how many draws, and what was assumed for it. */
 export function restWordsOf(answer: Answer): RestWords {
   const { today, chosen, draws } = answer;
-  const said = today === undefined ? [noFit(answer)] : [...stands("Today", today), ...stands("After the change", chosen)];
-  const parts = [share("today", draws.resting.today, draws.count), share("after the change", draws.resting.after, draws.count)].filter(
-    (part) => part !== "",
-  );
+  const said =
+    today === undefined
+      ? [noFit(answer)]
+      : [...stands("Today", today), ...stands("After the change", chosen)];
+  const parts = [
+    share("today", draws.resting.today, draws.count),
+    share("after the change", draws.resting.after, draws.count),
+  ].filter((part) => part !== "");
   const shares = parts.length === 0 ? [] : [`In the draws it came to rest ${parts.join("; ")}.`];
   const tried = today?.rest !== undefined;
   return {
     says: [...said, ...shares],
-    assumed: tried ? Object.values(ASSUMED).map(({ says, id, base, lo, hi }) => `${says}: ${withUnit(base, id)} (${lo} to ${hi})`.replace("(-", "(−")) : [],
-    made: draws.of === 0 ? `Engine ${answer.engine}; nothing was drawn.` : `Engine ${answer.engine}; ${draws.count} draws of ${draws.of}, seed ${answer.seed}.`,
+    assumed: tried
+      ? Object.values(ASSUMED).map(({ says, id, base, lo, hi }) =>
+          `${says}: ${withUnit(base, id)} (${lo} to ${hi})`.replace("(-", "(−"),
+        )
+      : [],
+    made:
+      draws.of === 0
+        ? `Engine ${answer.engine}; nothing was drawn.`
+        : `Engine ${answer.engine}; ${draws.count} draws of ${draws.of}, seed ${answer.seed}.`,
   };
 }
 
@@ -29,7 +40,9 @@ function noFit({ answers: { horse } }: Answer): string {
 function stands(when: string, fit: Fit | undefined): readonly string[] {
   if (fit === undefined) return [];
   if (fit.rest === undefined)
-    return [`${when}: how it rests was not worked out; that takes three traces, a profile and the bearing's readings.`];
+    return [
+      `${when}: how it rests was not worked out; that takes three traces, a profile and the bearing's readings.`,
+    ];
   return [fit.rest.ok ? `${when}: it comes to rest.` : `${when}: ${refusalSays(fit.rest.why)}`];
 }
 

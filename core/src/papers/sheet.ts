@@ -40,7 +40,10 @@ function inWords(answered: Answered<string>, heading: string): AnswerWords {
   const { because, nextStep, who } = answered;
   return {
     says: heading,
-    because: because.map(({ says, provenance, sourceRef }) => ({ says, source: sourceRef === "" ? provenance : sourceRef })),
+    because: because.map(({ says, provenance, sourceRef }) => ({
+      says,
+      source: sourceRef === "" ? provenance : sourceRef,
+    })),
     nextStep,
     who,
   };
@@ -68,9 +71,13 @@ function sectionAt(answer: Answer, station: Station): readonly SectionDrawing[] 
 }
 
 /** The panel's outline, as one run for each side. */
-const panels = ({ panel }: Placed): SectionDrawing["today"] => ({ near: closed(panel.near), off: closed(panel.off) });
+const panels = ({ panel }: Placed): SectionDrawing["today"] => ({
+  near: closed(panel.near),
+  off: closed(panel.off),
+});
 
 function pressureOf({ today, chosen }: Answer): readonly PressureMap[] {
-  const map = (of: string, rest: typeof today): readonly PressureMap[] => (rest?.rest?.ok ? [{ of, field: rest.rest.field }] : []);
+  const map = (of: string, rest: typeof today): readonly PressureMap[] =>
+    rest?.rest?.ok ? [{ of, field: rest.rest.field }] : [];
   return [...map("today", today), ...map("after the change", chosen)];
 }

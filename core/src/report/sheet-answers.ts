@@ -21,9 +21,15 @@ export function answers(data: SheetData, width: number, height: number, measure:
     answer("Work", data.work, data.also, measure),
   ];
   const open = width - 2 * GUTTER;
-  const set = columns.map((column) => SHARES.map((share) => ({ share, block: stacked(column(share * open), GAP) })));
+  const set = columns.map((column) =>
+    SHARES.map((share) => ({ share, block: stacked(column(share * open), GAP) })),
+  );
   const chosen = lowest(set);
-  const starts = [0, chosen[0].share * open + GUTTER, (chosen[0].share + chosen[1].share) * open + 2 * GUTTER];
+  const starts = [
+    0,
+    chosen[0].share * open + GUTTER,
+    (chosen[0].share + chosen[1].share) * open + 2 * GUTTER,
+  ];
   const block = abreast(chosen.map((one, i) => ({ x: starts[i] ?? 0, block: one.block })));
   if (block.height > height) return columns.flatMap((column) => column(width));
   const rules = starts.slice(1).map((x) =>
@@ -60,7 +66,8 @@ function lowest(set: readonly (readonly Column[])[]): readonly [Column, Column, 
 /** One answer's parts, for a width. */
 function answer(of: string, said: AnswerWords, also: readonly string[], measure: Measure) {
   return (width: number): readonly Block[] => {
-    const set = (name: string, text: string, look: Look) => paragraph(`${of}, ${name}`, text, look, width, measure);
+    const set = (name: string, text: string, look: Look) =>
+      paragraph(`${of}, ${name}`, text, look, width, measure);
     const parts = [
       stacked([set("heading", of, SMALL), set("answer", said.says, ANSWER)], GAP),
       ...also.map((one) => set("also", `Also: ${one}`, REASON)),
@@ -75,7 +82,9 @@ function answer(of: string, said: AnswerWords, also: readonly string[], measure:
 }
 
 /** Reasons that follow each other and have one source name it once. */
-function bySource(because: AnswerWords["because"]): readonly { readonly says: readonly string[]; readonly source: string }[] {
+function bySource(
+  because: AnswerWords["because"],
+): readonly { readonly says: readonly string[]; readonly source: string }[] {
   const groups: { says: string[]; source: string }[] = [];
   for (const { says, source } of because) {
     const last = groups.at(-1);
@@ -89,11 +98,22 @@ function bySource(because: AnswerWords["because"]): readonly { readonly says: re
 export function stillToRead(data: SheetData, width: number, measure: Measure): readonly Block[] {
   const named = (heading: string, said: string) =>
     abreast([
-      { x: 0, block: paragraph(`${heading}, heading`, heading, { ...HEADING, leading: REASON.leading }, NAME_WIDE - 3, measure) },
+      {
+        x: 0,
+        block: paragraph(
+          `${heading}, heading`,
+          heading,
+          { ...HEADING, leading: REASON.leading },
+          NAME_WIDE - 3,
+          measure,
+        ),
+      },
       { x: NAME_WIDE, block: paragraph(heading, said, REASON, width - NAME_WIDE, measure) },
     ]);
   const missing = data.missing.length > 0 ? data.missing : ["Nothing that these answers use."];
-  const chunks = Array.from({ length: Math.ceil(missing.length / TOGETHER) }, (_, i) => missing.slice(i * TOGETHER, (i + 1) * TOGETHER));
+  const chunks = Array.from({ length: Math.ceil(missing.length / TOGETHER) }, (_, i) =>
+    missing.slice(i * TOGETHER, (i + 1) * TOGETHER),
+  );
   const rule = line("still to read, rule", "thin", [
     [0, 0],
     [width, 0],

@@ -29,7 +29,13 @@ export function insideLimits(rows: readonly InsideRow[], width: number, measure:
   });
   const [first, ...rest] = lines;
   const heading = words("inside, heading", HEADING, [0, 4.6], "Inside, today and after any change");
-  const key = words("inside, key", SMALL, [width, 4.6], "as read today; two figures: near / off; three: front / mid / rear", { anchor: "end" });
+  const key = words(
+    "inside, key",
+    SMALL,
+    [width, 4.6],
+    "as read today; two figures: near / off; three: front / mid / rear",
+    { anchor: "end" },
+  );
   return first ? [{ items: [heading, key, ...moved(first.items, [0, 6])], height: ROW + 6 }, ...rest] : [];
 }
 
@@ -37,7 +43,9 @@ function insideRow(row: InsideRow, width: number, measure: Measure): readonly It
   const name = fitted("inside, name", row.name, SMALL, NAME_WIDE, SMALL.leading, measure);
   return [
     ...name.items,
-    words("inside, figure", { ...FIGURE, size: 2.2 }, [width - MARK_WIDE - 2, 2.6], insideFigures(row), { anchor: "end" }),
+    words("inside, figure", { ...FIGURE, size: 2.2 }, [width - MARK_WIDE - 2, 2.6], insideFigures(row), {
+      anchor: "end",
+    }),
     ...moved(outcomeMark("inside"), [width - MARK_WIDE, 0.1]),
   ];
 }

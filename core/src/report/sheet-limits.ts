@@ -31,7 +31,11 @@ function headed(head: Block, rows: readonly Block[]): readonly Block[] {
   return first ? [stacked([head, first]), ...rest] : [];
 }
 
-function notRead({ notRead: names, notReadCount }: SheetLimits, width: number, measure: Measure): readonly Block[] {
+function notRead(
+  { notRead: names, notReadCount }: SheetLimits,
+  width: number,
+  measure: Measure,
+): readonly Block[] {
   if (names.length === 0) return [];
   const many = notReadCount === 1 ? "1 limit was" : `${notReadCount} limits were`;
   const said = paragraph("limits, not read", `${many} not read: ${names.join("; ")}.`, SMALL, width, measure);

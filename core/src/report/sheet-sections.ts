@@ -53,7 +53,9 @@ function key(all: readonly SectionDrawing[]): string {
 function section(one: SectionDrawing, measure: Measure): readonly Item[] {
   const { scale, width, height } = PLACES[one.station];
   const top = Math.max(
-    ...[one.back, ...heads(one), ...SIDES.map((side) => one.today[side])].flatMap((run) => run.map(([, z]) => z)),
+    ...[one.back, ...heads(one), ...SIDES.map((side) => one.today[side])].flatMap((run) =>
+      run.map(([, z]) => z),
+    ),
   );
   const onPaper = ([y, z]: At): At => [width / 2 + y / scale, 4 + (top - z) / scale];
   const window: Window = { left: 0, top: 0, right: width, bottom: height - 8 };
@@ -65,7 +67,9 @@ function section(one: SectionDrawing, measure: Measure): readonly Item[] {
     ...cutBack(one.station, clipped(one.back.map(onPaper), window)),
     ...tree("tree today", one.today, one.chosen ? "thin" : "medium", one.chosen !== undefined),
     ...(one.chosen ? tree("tree after the change", one.chosen, "medium", false) : []),
-    ...(one.head ? draw("head today", one.head.today, one.chosen ? "thin" : "medium", one.chosen !== undefined) : []),
+    ...(one.head
+      ? draw("head today", one.head.today, one.chosen ? "thin" : "medium", one.chosen !== undefined)
+      : []),
     ...(one.head?.chosen ? draw("head after the change", one.head.chosen, "medium", false) : []),
     ...spread(one, onPaper, window, measure),
     ...captions(one, width, height, measure),
@@ -96,7 +100,13 @@ function cutBack(station: string, runs: readonly (readonly At[])[]): readonly It
 function captions(one: SectionDrawing, width: number, height: number, measure: Measure): readonly Item[] {
   const name = `${one.station}, 1 : ${PLACES[one.station].scale}`;
   const set = SIDES.map((side) =>
-    paragraph(`misfit, ${one.station}, ${side}`, `${side}: ${leaning(one.misfit[side])}`, SMALL, width, measure),
+    paragraph(
+      `misfit, ${one.station}, ${side}`,
+      `${side}: ${leaning(one.misfit[side])}`,
+      SMALL,
+      width,
+      measure,
+    ),
   );
   return [
     words("section, near", SMALL, [0, 2], "near"),
@@ -122,7 +132,15 @@ function spread(
   const level = Math.min(Math.max(near[1], off[1]) + 9, window.bottom + 3);
   const type = { ...FIGURE, size: 2.4 };
   return seen
-    ? levelDimension(`spread, ${one.station}`, near, off, level, printed(one.spread.figure, "mm"), type, measure)
+    ? levelDimension(
+        `spread, ${one.station}`,
+        near,
+        off,
+        level,
+        printed(one.spread.figure, "mm"),
+        type,
+        measure,
+      )
     : [];
 }
 

@@ -29,7 +29,10 @@ export function sheetOf(data: SheetData, measure: Measure): Document {
 function drawings(data: SheetData, width: number, height: number, measure: Measure): readonly Block[] {
   const maps = pressureMaps(data.pressure, data.pressureLimitKPa, measure);
   const left = maps.height === 0 ? width : SECTIONS_WIDE;
-  const drawn = [sections(data.sections, measure), follows(data.follows, Math.min(left, SECTIONS_WIDE), measure)];
+  const drawn = [
+    sections(data.sections, measure),
+    follows(data.follows, Math.min(left, SECTIONS_WIDE), measure),
+  ];
   const beside = (column: readonly Block[]) =>
     abreast([
       { x: 0, block: stacked(column, PART_GAP) },

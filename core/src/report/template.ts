@@ -34,7 +34,11 @@ export function templateOf(data: TemplateData, measure: Measure): Document {
         -column.from,
         figures.height + 8 - row.from,
       ]),
-      ...sideWords({ row: r, rows: rows.length, column: c, columns: columns.length }, room.width, figures.height + 8),
+      ...sideWords(
+        { row: r, rows: rows.length, column: c, columns: columns.length },
+        room.width,
+        figures.height + 8,
+      ),
     ]),
   );
   return templateSheets(data.facts, sheets, measure);
@@ -63,7 +67,8 @@ function sideWords({ row, rows, column, columns }: Place, width: number, y: numb
   const sheet = row * columns + column + 1;
   const part = count === 2 && columns === 2 ? (column === 0 ? "near half, " : "off half, ") : "";
   const said = `${part}sheet ${sheet} of ${count}`;
-  const which = count === 1 ? [] : [words("which sheet", HEADING, [width / 2, y + 2], said, { anchor: "middle" })];
+  const which =
+    count === 1 ? [] : [words("which sheet", HEADING, [width / 2, y + 2], said, { anchor: "middle" })];
   if (columns === 1) return [near, off, ...which];
   return [column < columns / 2 ? near : off, ...which];
 }
