@@ -118,6 +118,12 @@ describe("a tree", () => {
     const [a, b, c, d] = [50, 100, 150, 200].map((x) => near.faceAngleRad(x));
     expect((d ?? 0) - 3 * (c ?? 0) + 3 * (b ?? 0) - (a ?? 0)).toBeCloseTo(0, 12);
   });
+  test("a panel that tapers fast ends narrow, and not at less than nothing", () => {
+    const narrow = belief(modelSaddle({}, {}, { ...FACES, rear: { ...FACES.rear, width: 26 } })).at({});
+    // The quadratic through 105, 112 and 26 mm would be below zero at the panel's end.
+    expect(narrow.halves.near.widthMm(430)).toBe(10);
+    expect(narrow.halves.near.widthMm(390)).toBeCloseTo(26, 9);
+  });
   test("its crown is a depth above its tips, which lie on the panel's back", () => {
     expect(today.crownHeightMm - today.tipHeightMm).toBeCloseTo(95, 9);
     const face = 42 * DEGREE;

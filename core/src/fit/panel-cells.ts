@@ -18,8 +18,6 @@ export const MESHES = {
 
 /** Thinnest panel that is calculated with, mm; a thinner figure comes only from carrying a wedge on past its stations. */
 const THINNEST_MM = 5;
-/** Narrowest face that is calculated with, mm; a narrower one comes only from carrying three widths on past their stations. */
-const NARROWEST_MM = 10;
 
 /** The two panels of a tree, cut in cells. The tree has been turned already, so no turn is left to make. */
 export function panelCells(tree: Tree, mesh: Mesh): StripCells {
@@ -37,7 +35,7 @@ export function panelCells(tree: Tree, mesh: Mesh): StripCells {
 function stripOf(half: Half, tree: Tree): Strip {
   return {
     innerEdge: half.innerEdgeMm,
-    width: (x) => Math.max(NARROWEST_MM, half.widthMm(x)),
+    width: half.widthMm,
     faceAngle: half.faceAngleRad,
     height: half.heightMm,
     thickness: thicknessOf(half, tree),

@@ -6,6 +6,9 @@ import type { Doubts } from "./doubt.ts";
 import { type Face, panelFace, type Thickness } from "./faces.ts";
 import type { Along, Deviations, Half } from "./model.ts";
 
+/** Narrowest face that is calculated with, mm; a narrower figure comes only from carrying a taper on past its stations. */
+const NARROWEST_MM = 10;
+
 export interface BearingAt {
   readonly face: Face;
   readonly thickness: Thickness;
@@ -47,9 +50,10 @@ export function halfOf(at: ByStation<BearingAt>, xs: ByStation<number>): Half {
     const values = eachStation((station) => at[station].face[word]);
     return (x) => weighted(quadraticWeights(xs, x), values);
   };
+  const width = along("widthMm");
   return {
     innerEdgeMm: along("innerEdgeMm"),
-    widthMm: along("widthMm"),
+    widthMm: (x) => Math.max(NARROWEST_MM, width(x)),
     faceAngleRad: along("faceAngleRad"),
     heightMm: along("heightMm"),
     thicknessMm: eachStation((station) => at[station].thickness),

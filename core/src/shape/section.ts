@@ -57,7 +57,9 @@ function sectionOf(
   widths: Widths,
   uncertain: readonly Uncertain[],
 ): Section {
-  const near = lastKept((deviations: Deviations) => shiftedSide(sides.near, shiftOf(ids, "near", deviations)));
+  const near = lastKept((deviations: Deviations) =>
+    shiftedSide(sides.near, shiftOf(ids, "near", deviations)),
+  );
   const off = lastKept((deviations: Deviations) => shiftedSide(sides.off, shiftOf(ids, "off", deviations)));
   const shifted = { near, off };
   return {
