@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { type DrawTable, doubtOf, joined } from "../../core/src/answer/draws.ts";
 import { formsOf } from "../../core/src/answer/forms.ts";
 import { roadOf } from "../../core/src/answer/road.ts";
-import { drawAt, settledAt } from "../../core/src/answer/settle.ts";
+import { drawAt, drawnOn, fitting, settledAt } from "../../core/src/answer/settle.ts";
 import { sectionsOf } from "../../core/src/fit/sections.ts";
 import type { Deviations, Uncertain } from "../../core/src/shape/model.ts";
 import { propertySeed } from "../number/seed.ts";
@@ -47,6 +47,21 @@ describe("draws shared out", () => {
     expect(JSON.stringify(grown)).toBe(JSON.stringify(joined([few])));
     for (const [key, values] of Object.entries(few.values))
       expect(whole.values[key]?.slice(0, 240)).toEqual(values);
+  });
+  test("drawn on from where they stopped they are the same", () => {
+    const begun = { settled, table: draw(0, 0) };
+    const on = drawnOn(drawnOn(begun, SEED, 100), SEED, 140);
+    expect(JSON.stringify(on.table)).toBe(JSON.stringify(joined([few])));
+  });
+  test("what was settled for one setting is never shown for another", () => {
+    const other = road.settings.find(({ changeMm }) => changeMm === 5);
+    expect(fitting(settled, setting)).toBe(settled);
+    expect(fitting(settled, other)).toMatchObject({
+      today: settled.today,
+      setting: undefined,
+      after: undefined,
+    });
+    expect(fitting(settled, undefined).after).toBeUndefined();
   });
   test("another seed draws otherwise", () => {
     const key = "today face-front front, near, cold";

