@@ -40,7 +40,7 @@ describe("along every printed order the permitted acts never grow, all states of
   it("way: along the telling, and from every known build to one that is not known", () => {
     console.log(`way: ${BUILDS.length * countOf(WAY_ORDERS)} states`);
     for (const build of BUILDS) {
-      const permits = (f: { told: (typeof WAY_ORDERS.told)[number] }) =>
+      const permits = (f: Omit<Parameters<(typeof WAY_BARS)[number]["when"]>[0], "build">) =>
         pass(WAY_BARS, { ...f, build }).permits;
       expect(widened(WAY_ORDERS, permits)).toEqual([]);
       expect(

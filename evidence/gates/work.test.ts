@@ -257,7 +257,8 @@ describe("said at once", () => {
     expect([answers.limitsToday, answers.limitsAfter, answers.setting]).toEqual([[], [], undefined]);
     expect(answers.saddle.id).toBe("out-for-good");
     expect(answers.saddle.cautions[0]).toContain("STOP");
-    expect(answers.work.also).toEqual(["other-saddle"]);
+    // No other saddle is sold on the day of a flag.
+    expect(answers.work.also).toEqual([]);
   });
   it("the flat panel first, then what the head would want", () => {
     const { work } = judgeCase(toJudge({ ...NARROW, "saddle.panel.state": "flat" }, narrow())).answers;

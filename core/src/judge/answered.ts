@@ -9,8 +9,10 @@ import type { Choice } from "./remedy/choice.ts";
 import { curable } from "./remedy/cures.ts";
 import type { Judged } from "./remedy/judged.ts";
 import type { Decided } from "./remedy/through-gates.ts";
+import { hollowOn } from "./remedy/wasted.ts";
 import { waitsFor } from "./waits-for.ts";
 import { CAUTIONS, type CautionId, cautionSays, HORSE_CAUTIONS, SADDLE_CAUTIONS } from "./words/cautions.ts";
+import { NOTHING_OVER_A_HOLLOW } from "./words/work.ts";
 import { workCautions } from "./work-cautions.ts";
 
 export interface Said<Id> {
@@ -47,6 +49,9 @@ export function answeredSaddle(gated: Gated, f: Findings, horseIndex: number): S
   return { answered: { id: gated.saddle, because, cautions: texts(cautions), nextStep, who }, cautions };
 }
 
+/** Limits that no saddle work cures and that are said all the same. */
+const SAID: readonly string[] = ["horse-sides-angle", "horse-sides-width"];
+
 export interface SaidWork extends Said<WorkAnswer> {
   readonly answered: Answered<WorkAnswer> & { readonly also: readonly WorkAnswer[] };
   readonly waitsFor: readonly string[];
@@ -60,14 +65,24 @@ export function answeredWork(
   gated: Gated,
 ): SaidWork {
   const { nextStep, who } = workWords(decided.id);
+  const hollow = hollowOn(today);
   const faults = today.filter(
-    (limit) => curable(limit.rule) && (limit.outcome === "between" || limit.outcome === "outside"),
+    (limit) =>
+      (curable(limit.rule) || SAID.includes(limit.rule)) &&
+      (limit.outcome === "between" || limit.outcome === "outside"),
   );
   const because = reasons([...decided.rules, ...faults.map((limit) => limit.rule)], input.horseIndex);
-  const cautions = ordered(workCautions(decided, input, gated));
+  const cautions = ordered(workCautions({ decided, input, gated, hollow }));
   return {
-    answered: { id: decided.id, because, cautions: texts(cautions), nextStep, who, also: decided.also },
+    answered: {
+      id: decided.id,
+      because,
+      cautions: texts(cautions),
+      nextStep: hollow && decided.id === "nothing" ? NOTHING_OVER_A_HOLLOW : nextStep,
+      who,
+      also: decided.also,
+    },
     cautions,
-    waitsFor: decided.id === "measure-more" ? waitsFor(decided, choice, input) : [],
+    waitsFor: decided.id === "measure-more" ? waitsFor(decided, choice, input, gated) : [],
   };
 }

@@ -1,8 +1,11 @@
 import { aboutPath } from "../survey/about-path.ts";
 import type { Survey } from "../survey/case.ts";
+import { getAt, stepsOf } from "../survey/path.ts";
 import { type Question, questions } from "../survey/questions.ts";
 import type { WorkAnswer } from "../terms/answers.ts";
 import type { NextReading } from "./judgement.ts";
+import { counterparts } from "./next/counterparts.ts";
+import { missingTraces, traceSays } from "./next/traces.ts";
 
 /** What the case would answer with one reading set to a value, as it would be typed; every other reading at its mean. */
 export type AnswerWith = (path: string, value: number | string) => WorkAnswer;
@@ -36,11 +39,39 @@ interface Tried {
   readonly largestPart: number;
 }
 
-function tryReading(question: Question, answerWith: AnswerWith): Tried {
-  const answers = valuesToTry(question).map((value) => answerWith(question.path, value));
+type Asked = Pick<Question, "path" | "range" | "words">;
+
+/** Five values of the range or the words, and what the reading's counterparts were read at. */
+function tryReading(survey: Survey, question: Asked, answerWith: AnswerWith): Tried {
+  const likely = question.range === undefined ? [] : counterparts(survey, question.path);
+  const answers = [...valuesToTry(question), ...likely].map((value) => answerWith(question.path, value));
   const leadsTo = [...new Set(answers)];
   const most = Math.max(0, ...leadsTo.map((id) => answers.filter((one) => one === id).length));
   return { path: question.path, leadsTo, largestPart: answers.length === 0 ? 1 : most / answers.length };
+}
+
+/** No value can be tried in an item of a list that nobody has begun. */
+function isThere(survey: Survey, path: string): boolean {
+  const item = /^(?:saddle\.past\.alterations|platesAtHand)\[\d+\]/.exec(path)?.[0];
+  return item === undefined || getAt(survey, stepsOf(item)) !== undefined;
+}
+
+/** A word that stands is known, and of a trace only its points are drawn again, unless that very place is waited for. */
+function isAskedAgain(survey: Survey, { path, words }: Question): boolean {
+  if (/\.traces\[/.test(path)) return path.endsWith(".points");
+  const stands = getAt(survey, stepsOf(path));
+  return words === undefined || stands === undefined || NOT_ANSWERS.includes(String(stands));
+}
+
+/** The places that are waited for as questions, in the order of the work; a trace that is not there comes with the tracings. */
+function asked(survey: Survey, waitsFor: readonly string[]): readonly Asked[] {
+  return questions(survey.horses.length).flatMap((question) => {
+    const { path } = question;
+    const under = waitsFor.some((place) => path.startsWith(`${place}.`) || path.startsWith(`${place}[`));
+    const isHere =
+      isThere(survey, path) && (waitsFor.includes(path) || (under && isAskedAgain(survey, question)));
+    return [...missingTraces(path, waitsFor), ...(isHere ? [question] : [])];
+  });
 }
 
 /**
@@ -53,10 +84,7 @@ export function nextReading(
   waitsFor: readonly string[],
   answerWith: AnswerWith,
 ): NextReading | undefined {
-  const asked = questions(survey.horses.length).filter(({ path }) =>
-    waitsFor.some((place) => path === place || path.startsWith(`${place}.`) || path.startsWith(`${place}[`)),
-  );
-  const tried = asked.map((question) => tryReading(question, answerWith));
+  const tried = asked(survey, waitsFor).map((question) => tryReading(survey, question, answerWith));
   const splits = tried.filter((one) => one.leadsTo.length > 1);
   const best = splits.reduce<Tried | undefined>(
     (least, one) => (least === undefined || one.largestPart < least.largestPart ? one : least),
@@ -64,7 +92,7 @@ export function nextReading(
   );
   const open = tried.find((one) => one.leadsTo.length === 0 || one.leadsTo[0] === "measure-more");
   const chosen = best ?? open;
-  return (
-    chosen && { path: chosen.path, says: `Read next: ${aboutPath(chosen.path)}.`, leadsTo: chosen.leadsTo }
-  );
+  if (chosen === undefined) return undefined;
+  const says = traceSays(chosen.path) ?? aboutPath(chosen.path);
+  return { path: chosen.path, says: `Read next: ${says}.`, leadsTo: chosen.leadsTo };
 }

@@ -42,7 +42,11 @@ export const STANDING_ORDERS = {
 
 /** How the head is built has no order among the known kinds; only "not-known" comes after every one of them. */
 export const BUILDS = HEAD_KINDS;
-export const WAY_ORDERS = { told: ["looked-at", "owners-word", "not-told"] } as const;
+export const WAY_ORDERS = {
+  told: ["looked-at", "owners-word", "not-told"],
+  moved: ["on-record", "not-known"],
+  warmth: ["warm", "not-known", "cold"],
+} as const;
 
 type Of<O extends { readonly [k: string]: readonly string[] }> = { readonly [K in keyof O]: O[K][number] };
 export type HorseFindings = Of<typeof HORSE_ORDERS>;

@@ -49,7 +49,8 @@ export function otherPart(saddle: SurveyedSaddle): OtherPart {
   const { rust, musty } = saddle.looked;
   const mark = (found: Sign): OtherPart =>
     found === "yes" ? "doubtful" : found === "no" ? "sound" : found === "unknown" ? "not-looked" : found;
-  const damp: OtherPart = saddle.past.storedDamp === "yes" ? "doubtful" : "sound";
-  const all: readonly OtherPart[] = [...partsThere(saddle), mark(rust), mark(musty), damp];
+  const { storedDamp, storedHot } = saddle.past;
+  const stored: OtherPart = storedDamp === "yes" || storedHot === "yes" ? "doubtful" : "sound";
+  const all: readonly OtherPart[] = [...partsThere(saddle), mark(rust), mark(musty), stored];
   return worse(SOUNDNESS_ORDERS.otherPart, ...all);
 }

@@ -13,16 +13,19 @@ export function trauma(saddle: SurveyedSaddle): SoundnessFindings["trauma"] {
 
 /** What was done to the head before. Exchanges leave the tree as it was and do not count. */
 export function past(saddle: SurveyedSaddle): SoundnessFindings["past"] {
-  const { alterationsKnown, alterations, repaired, heatedBefore, storedDamp } = saddle.past;
-  if (repaired === "yes" || heatedBefore === "yes" || alterations.some((one) => one.way === "heat"))
-    return "repaired-or-heated";
+  const { alterationsKnown, alterations, repaired, heatedBefore, storedDamp, storedHot } = saddle.past;
+  const heated = heatedBefore === "yes" || alterations.some((one) => one.way === "heat");
+  // Polymer remembers a hot car as it does a lamp; in wood it is the glue line that is in doubt (parts.ts).
+  const baked = storedHot === "yes" && saddle.build.arch !== "wood";
+  if (repaired === "yes" || heated || baked) return "repaired-or-heated";
   const bent = alterations.filter((one) => one.way !== "exchange");
   const told =
     alterationsKnown === "listed"
       ? alterations.length > 0
       : alterationsKnown === "none" && alterations.length === 0;
   const handsKnown = bent.every((one) => one.knownHand === "yes" && one.way === "press");
-  if (repaired !== "no" || storedDamp !== "no" || !told || !handsKnown) return "not-known";
+  if (repaired !== "no" || storedDamp !== "no" || storedHot !== "no" || !told || !handsKnown)
+    return "not-known";
   return bent.length > 1 ? "several-known" : "clean";
 }
 

@@ -1,9 +1,25 @@
 import { headKind } from "../../reach/build.ts";
+import { pressHistory } from "../../reach/history.ts";
 import type { SurveyedSaddle } from "../../survey/case.ts";
+import { isRead } from "../../survey/reading.ts";
 import type { WayFindings } from "./orders.ts";
+
+/** How far a head has been moved is known by its record, or by the spread as made beside today's. */
+function moved(saddle: SurveyedSaddle): WayFindings["moved"] {
+  const { spreadTips, asMadeSpreadTips } = saddle.head;
+  const measured = isRead(spreadTips) && isRead(asMadeSpreadTips);
+  return measured || pressHistory(saddle).known ? "on-record" : "not-known";
+}
+
+/** Only polymer minds the cold of a yard; an arch of unknown stuff may be polymer. */
+function warmth({ arch, treeTemperature }: SurveyedSaddle["build"]): WayFindings["warmth"] {
+  if (arch !== "polymer" && arch !== "unknown") return "warm";
+  if (treeTemperature === "not-looked") return "not-known";
+  return treeTemperature === "below-15-C" ? "cold" : "warm";
+}
 
 export function wayFindings(saddle: SurveyedSaddle): WayFindings {
   const { toldBy } = saddle.build;
   const told = toldBy === "not-told" ? toldBy : toldBy === "owners-word" ? "owners-word" : "looked-at";
-  return { build: headKind(saddle.build), told };
+  return { build: headKind(saddle.build), told, moved: moved(saddle), warmth: warmth(saddle.build) };
 }

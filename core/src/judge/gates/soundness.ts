@@ -57,13 +57,13 @@ export const SOUNDNESS_BARS: readonly Bar<F>[] = [
   {
     rule: "saddle-twisted",
     when: (f) => f.square === "off" && seenBare(f),
-    shuts: PRESSES,
+    shuts: ["exchange", ...PRESSES],
     leadsTo: "maker",
   },
   {
     rule: "saddle-twisted",
     when: (f) => f.square === "off" && !seenBare(f),
-    shuts: PRESSES,
+    shuts: ["exchange", ...PRESSES],
     leadsTo: "strip-first",
   },
   {

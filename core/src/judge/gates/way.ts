@@ -44,4 +44,22 @@ export const WAY_BARS: readonly Bar<F>[] = [
     leadsTo: "measure-more",
   },
   { rule: "way-owners-word", when: (f) => f.told === "owners-word", shuts: PRESSES, leadsTo: "measure-more" },
+  {
+    rule: "way-moved-not-known",
+    when: (f) => f.moved === "not-known",
+    shuts: PRESSES,
+    leadsTo: "measure-more",
+  },
+  {
+    rule: "way-polymer-cold",
+    when: (f) => f.warmth === "cold",
+    shuts: ["exchange", ...PRESSES],
+    leadsTo: "measure-more",
+  },
+  {
+    rule: "way-polymer-cold",
+    when: (f) => f.warmth === "not-known",
+    shuts: PRESSES,
+    leadsTo: "measure-more",
+  },
 ];

@@ -44,6 +44,8 @@ export function ownerFindings(q: OwnerQuestion): Findings {
     way: {
       build: build(q),
       told: q.toldByMaker === "yes" ? "looked-at" : q.exchange === "unknown" ? "not-told" : "owners-word",
+      moved: "not-known",
+      warmth: "not-known",
     },
   };
 }

@@ -6,7 +6,9 @@ import type { Choice, FitWish } from "./choice.ts";
 
 /** Dressed at the press: not stripped yet, little enough, and the tree may be inferred sound; else bare. */
 export function pressRoute(gated: Gated, f: Findings, choice: Choice): "press-dressed" | "press-bare" {
-  const dressed = gated.passed.soundness.permits.includes("press-dressed") && !seenBare(f.soundness);
+  const bars = gated.passed.soundness.shut.filter((shut) => shut.act === "press-dressed");
+  // A bar that only asks for a reading may fall when it is taken: it does not make the way a bare one.
+  const dressed = bars.every((bar) => bar.leadsTo === "measure-more") && !seenBare(f.soundness);
   return dressed && choice.setting?.setting.needsBare !== true ? "press-dressed" : "press-bare";
 }
 

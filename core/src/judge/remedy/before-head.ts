@@ -1,4 +1,3 @@
-import { valueOf } from "../findings/answered.ts";
 import { limitRule } from "../limits/all.ts";
 import type { Choice, FitWish } from "./choice.ts";
 import { lacksForNothing } from "./evidence.ts";
@@ -13,15 +12,6 @@ const PLACE_RULES: readonly string[] = ["point-behind-blade", "panel-rear-edge"]
 const cures = (faults: readonly Fault[]): FitWish[] => [
   ...new Set(faults.flatMap((fault) => fault.cure ?? [])),
 ];
-
-/** The rider and the stirrups come before any saddle. */
-export function riderFirst({ survey }: Known): boolean {
-  const [near, off] = [valueOf(survey.rider.stirrupHolesNear), valueOf(survey.rider.stirrupHolesOff)];
-  return (
-    survey.rider.seatTooSmall === "yes" ||
-    (near !== undefined && off !== undefined && Math.abs(near - off) >= 1)
-  );
-}
 
 /** A panel that is wrong in itself is put right before a head is judged. */
 export function panelFirst({ survey }: Known): boolean {
@@ -40,9 +30,6 @@ export function wrongPlace(known: Known, faults: readonly Fault[]): boolean {
 /** Nothing to do: nothing between or outside that anything cures, and the hands agree. */
 export function nothing(known: Known, faults: readonly Fault[]): Choice | undefined {
   if (!isWhole(faults) || faults.some((fault) => fault.cure !== undefined)) return undefined;
-  if (known.survey.saddle.panel.state === "not-looked") {
-    return { wish: "measure-more", rules: ["fit-cannot-tell"], also: [], missing: ["saddle.panel.state"] };
-  }
   return lacksForNothing(known.horse, known.path) ?? { wish: "nothing", rules: ["fit-all-inside"], also: [] };
 }
 

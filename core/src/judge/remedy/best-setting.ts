@@ -11,7 +11,10 @@ const TIE = 1e-9;
 export interface Tried {
   readonly candidate: Candidate;
   readonly limits: readonly Judged[];
+  /** Other horses of this saddle that this would put outside. */
   readonly harms: readonly number[];
+  /** Other horses of this saddle of which that cannot be told: each with what is missing. */
+  readonly untold: readonly { readonly horseIndex: number; readonly missing: readonly string[] }[];
 }
 
 /** Worst ratio of misfit to its inside limit over stations and sides; the smaller side's slack is filled and left out. */

@@ -1,11 +1,15 @@
 import { limitRule } from "../limits/all.ts";
-import { nothing, panel, panelFirst, riderFirst, setUp, wrongPlace } from "./before-head.ts";
+import { BEARING_HEIGHTS } from "./at-rest.ts";
+import { nothing, panel, panelFirst, setUp, wrongPlace } from "./before-head.ts";
 import type { Choice } from "./choice.ts";
-import { lacksForPress } from "./evidence.ts";
+import { lacksForExchange, lacksForPress } from "./evidence.ts";
 import { type Fault, faultsOf, unknowns } from "./faults.ts";
+import { askedFirst, restsFirst } from "./first.ts";
 import { headChoice } from "./head.ts";
 import type { Assume, Judged } from "./judged.ts";
 import type { Known } from "./known.ts";
+import { lacksOfOthers } from "./others.ts";
+import { riderFaults } from "./rider.ts";
 import { hollowsNotRead, isTooWide, isWasted, wasted } from "./wasted.ts";
 
 const noHead: readonly Choice["wish"][] = ["spent", "other-saddle"];
@@ -18,9 +22,16 @@ function head(known: Known, faults: readonly Fault[], assume: Assume): Choice {
   const choice = headChoice(known, assume);
   const changeMm = choice.setting?.setting.changeMm ?? 0;
   if (changeMm < 0 && isWasted(known, assume)) return wasted(known);
-  if (choice.wish !== "alter" && choice.wish !== "set-back") return choice;
-  const lacks = lacksForPress(known.horse, known.path, known.template, changeMm);
-  return lacks === undefined ? choice : { ...lacks, setting: choice.setting, also: [choice.wish] };
+  const lacks = lacksFor(known, choice, changeMm);
+  return lacks === undefined ? choice : { ...choice, ...lacks, also: [choice.wish] };
+}
+
+/** What the head's own choice still lacks, by how it would be moved. */
+function lacksFor(known: Known, { wish, setting }: Choice, changeMm: number): Choice | undefined {
+  if (wish === "change-plate" || wish === "change-insert")
+    return lacksForExchange(known.horse, known.path, changeMm);
+  if (wish !== "alter" && wish !== "set-back") return undefined;
+  return lacksOfOthers(known, setting) ?? lacksForPress(known.horse, known.path, known.template, changeMm);
 }
 
 /**
@@ -34,12 +45,13 @@ function chooseAssuming(known: Known, assume: Assume): Choice {
   const early = nothing(known, faults) ?? setUp(faults) ?? panel(known, faults, assume);
   const rest = early ?? byHead();
   if (noHead.includes(rest.wish)) return rest;
-  const then = (wish: "set-up" | "panel", rule: string): Choice => ({
+  const then = (wish: "set-up" | "panel", ...rules: readonly string[]): Choice => ({
     wish,
-    rules: [rule],
+    rules,
     also: rest.wish === wish ? rest.also : alsoOf(rest),
   });
-  if (riderFirst(known)) return then("set-up", "fit-rider-first");
+  const rider = riderFaults(known);
+  if (rider.length > 0) return then("set-up", ...rider);
   if (
     rest.wish !== "set-up" &&
     faults.some((fault) => fault.cure === "set-up" && fault.outcome === "outside")
@@ -48,9 +60,15 @@ function chooseAssuming(known: Known, assume: Assume): Choice {
   return panelFirst(known) && rest.wish !== "set-up" ? then("panel", "fit-panel-first") : rest;
 }
 
-/** What to read for a limit that cannot be told: what is missing, or, read too widely, its readings again. */
-function toRead({ rule, missing }: Judged, path: string): readonly string[] {
-  return missing.length > 0 ? missing : limitRule(rule).readings.map((one) => one.replace("horses[]", path));
+/**
+ * What to read for a limit that cannot be told: what is missing; the bearing's heights, where everything is there and the
+ * whole was not brought to rest; or, read too widely, its readings again.
+ */
+function toRead({ rule, at, value, missing }: Judged, { path, lacking }: Known): readonly string[] {
+  if (missing.length > 0) return missing;
+  if (value === undefined) return lacking.length > 0 ? [] : BEARING_HEIGHTS;
+  if (at.endsWith("template")) return [`${path}.template`];
+  return limitRule(rule).readings.map((one) => one.replace("horses[]", path));
 }
 
 /** What waits behind a remedy that comes first. */
@@ -65,7 +83,7 @@ function alsoOf(choice: Choice): Choice["also"] {
  * If everything that cannot be told leads to the same remedy whether it is inside, between or outside, that remedy
  * is the answer, with the setting that holds at the worst; otherwise the readings that decide are named.
  */
-export function choose(known: Known): Choice {
+function undecided(known: Known): Choice {
   const choice = chooseAssuming(known, "inside");
   const open = unknowns(known.today);
   const wideAfter = known.tried.some((tried) => unknowns(tried.limits).length > 0);
@@ -75,7 +93,7 @@ export function choose(known: Known): Choice {
   const outside = chooseAssuming(known, "outside");
   if (between.wish === choice.wish && outside.wish === choice.wish) return outside;
   const after = known.tried.find((tried) => tried.candidate.setting.id === choice.setting?.setting.id);
-  const missing = [...open, ...unknowns(after?.limits ?? [])].flatMap((limit) => toRead(limit, known.path));
+  const missing = [...open, ...unknowns(after?.limits ?? [])].flatMap((limit) => toRead(limit, known));
   const named = [...new Set([...known.lacking, ...missing, ...(missing.length === 0 ? hollows : [])])];
   return {
     ...choice,
@@ -84,4 +102,9 @@ export function choose(known: Known): Choice {
     also: alsoOf(choice),
     missing: choice.missing ?? named,
   };
+}
+
+/** The remedy, after what comes before it: whether the saddle rests at all, the rider, the panel. */
+export function choose(known: Known): Choice {
+  return askedFirst(known, restsFirst(known, undecided(known)));
 }

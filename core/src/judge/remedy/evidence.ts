@@ -1,4 +1,5 @@
 import type { SurveyedHorse } from "../../survey/case.ts";
+import { isRead } from "../../survey/reading.ts";
 import type { MeasuredLimit } from "../input.ts";
 import type { Choice } from "./choice.ts";
 
@@ -47,9 +48,21 @@ export function lacksForPress(
     : measure("fit-press-needs-hands", [`${path}.girthed.handNear`, `${path}.girthed.handOff`]);
 }
 
-/** What "nothing" still lacks: both hands, even. Hands that show a fault where the limits show none want the template. */
+/** What an exchange lacks: hands that show the contrary of what it would do want the template before any plate is changed. */
+export function lacksForExchange(horse: SurveyedHorse, path: string, changeMm: number): Choice | undefined {
+  if (!handsAgree(horse, -changeMm)) return undefined;
+  return measure("fit-exchange-against-hands", [`${path}.template.nearTip`, `${path}.template.offTip`]);
+}
+
+/**
+ * What "nothing" still lacks: both hands, even, and the saddle seen ridden. Hands that show a fault where the limits show
+ * none want the template.
+ */
 export function lacksForNothing(horse: SurveyedHorse, path: string): Choice | undefined {
-  if (handsEven(horse)) return undefined;
+  if (handsEven(horse)) {
+    if (isRead(horse.moved.sideOffset)) return undefined;
+    return measure("fit-not-ridden", [`${path}.moved.sideOffset`]);
+  }
   const untouched = handPaths(horse, path);
   if (untouched.length > 0) return measure("fit-cannot-tell", untouched);
   return measure("fit-cannot-tell", [`${path}.template.nearTip`, `${path}.template.offTip`]);

@@ -1,10 +1,11 @@
 import { headKind } from "../../reach/build.ts";
 import { SIDES } from "../../terms/places.ts";
-import type { Candidate, CaseToJudge, MeasuredLimit } from "../input.ts";
+import type { CaseToJudge, MeasuredLimit } from "../input.ts";
 import { measureLimits } from "../measure.ts";
 import type { Tried } from "./best-setting.ts";
-import { faultsOf, withNeeded } from "./faults.ts";
+import { withNeeded } from "./faults.ts";
 import type { Known } from "./known.ts";
+import { harmed, untold } from "./others.ts";
 import { afterChange, judgeAll } from "./whole.ts";
 
 /** The fill today, as figures against its limit. */
@@ -13,17 +14,6 @@ function fillLimits(fillMm: CaseToJudge["fillMm"]): readonly MeasuredLimit[] {
     const value = fillMm[side];
     return value === undefined ? [] : [{ rule: "fill", at: side, side, value, u: undefined, missing: [] }];
   });
-}
-
-/** Other horses of this saddle that a change would put outside; none where this horse is signed for alone. */
-function harmed(candidate: Candidate, input: CaseToJudge): readonly number[] {
-  if (input.survey.horses[input.horseIndex]?.onlyThisHorse === "yes") return [];
-  const worse = candidate.others.filter(({ after }) =>
-    faultsOf(judgeAll(after, "exchange", undefined), "inside").some(
-      (fault) => fault.ofFrame && fault.outcome === "outside",
-    ),
-  );
-  return worse.map((other) => other.horseIndex);
 }
 
 /** Everything judged once: today, and each candidate's whole by what a wrong answer would cost on its way. */
@@ -41,7 +31,7 @@ export function gather(input: CaseToJudge): Known {
     .map((candidate): Tried => {
       const way = candidate.setting.way === "press" ? "press" : "exchange";
       const limits = withNeeded(judgeAll(afterChange(measured, candidate), way, largerSide));
-      return { candidate, limits, harms: harmed(candidate, input) };
+      return { candidate, limits, harms: harmed(candidate, input), untold: untold(candidate, input) };
     });
   return {
     survey,

@@ -35,7 +35,9 @@ function beforeFit(gated: Gated, f: Findings): Decided | undefined {
     const rules = gated.passed.horse.shut
       .filter((shut) => shut.leadsTo === "not-now")
       .map((shut) => shut.rule);
-    return decided("not-now", saddle === undefined ? [] : [saddle.leadsTo], rules);
+    // No saddle is looked for on the day of a flag, a broken one's own answer notwithstanding.
+    const beside = saddle === undefined || saddle.leadsTo === "other-saddle" ? [] : [saddle.leadsTo];
+    return decided("not-now", beside, rules);
   }
   const horse = gated.passed.horse.shut.find((shut) => shut.act === "set-up");
   const first = horse ?? gated.shut.find((shut) => shut.act === "ride");
@@ -61,6 +63,8 @@ export function throughGates(gated: Gated, f: Findings, choice: Choice): Decided
       : before;
   }
   const beside = choice.also.map((wish) => answerOf(wish, route, gated));
+  if (f.standing.mayAssess === "may-not" && choice.wish !== "measure-more")
+    return withChoice(decided("colleague", [wished, ...beside], ["standing-may-not-assess"]), choice);
   const act = actOf(choice.wish, route, f);
   const shut = act === undefined ? [] : barsOn(gated, act);
   const first = shut[0];

@@ -3,17 +3,21 @@ import { limitRule } from "../limits/all.ts";
 import { judgeLimit } from "../limits/judge-limit.ts";
 import type { Choice } from "./choice.ts";
 import type { Fault } from "./faults.ts";
-import type { Assume } from "./judged.ts";
+import type { Assume, Judged } from "./judged.ts";
 import type { Known } from "./known.ts";
 
 /** A hollow over the limit on either side, on doubt: U counts against narrowing. One that was not read is taken as assumed. */
 export function isWasted({ today }: Known, assume: Assume): boolean {
-  return today.some(({ rule, value, u }) => {
-    if (rule !== "hollow") return false;
-    const outcome = judgeLimit(limitRule("hollow"), value, u, "withdraw");
-    return outcome === "outside" || (outcome === "cannot-tell" && assume === "outside");
-  });
+  const notTold = today.some(({ rule, value }) => rule === "hollow" && value === undefined);
+  return hollowOn(today) || (notTold && assume === "outside");
 }
+
+/** A hollow over the limit on either side, on doubt, as the limits of the day were judged. */
+export const hollowOn = (today: readonly Judged[]): boolean =>
+  today.some(
+    ({ rule, value, u }) =>
+      rule === "hollow" && judgeLimit(limitRule(rule), value, u, "withdraw") === "outside",
+  );
 
 /** The head is too wide for this back: at the points every fault is slack. */
 export function isTooWide(faults: readonly Fault[]): boolean {

@@ -37,11 +37,12 @@ export const SADDLE_RULES = [
   ),
   practice(
     "saddle-other-part-doubtful",
-    "Rust, a dark ring, must, damp or doubt at rivets, layers or plates: stripped before it is altered.",
+    "Rust, a dark ring, must, damp, a hot store or doubt at rivets, layers or plates: stripped before it is altered.",
     "saddle.looked.parts",
     "saddle.looked.rust",
     "saddle.looked.musty",
     "saddle.past.storedDamp",
+    "saddle.past.storedHot",
   ),
   practice(
     "saddle-not-bare",
@@ -62,12 +63,14 @@ export const SADDLE_RULES = [
     "saddle.past.alterations",
     "saddle.past.repaired",
     "saddle.past.storedDamp",
+    "saddle.past.storedHot",
   ),
   practice(
     "saddle-repaired",
-    "A head that was repaired, replated or heated is for the maker.",
+    "A head that was repaired, replated or heated, or polymer stored hot, is for the maker.",
     "saddle.past.repaired",
     "saddle.past.heatedBefore",
+    "saddle.past.storedHot",
   ),
   practice(
     "saddle-old",
@@ -76,7 +79,7 @@ export const SADDLE_RULES = [
   ),
   practice(
     "saddle-twisted",
-    "Half-angles more than 2 degrees apart, or diagonals more than 5 mm (bare 3): stripped; confirmed bare it is the maker's. A press does not cure a twist.",
+    "Half-angles more than 2 degrees apart, or diagonals more than 5 mm (bare 3): stripped; confirmed bare it is the maker's. Neither press nor plate cures a twist.",
     "saddle.head.halfAngleNear",
     "saddle.head.halfAngleOff",
     "saddle.lines",

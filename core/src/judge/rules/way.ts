@@ -45,4 +45,16 @@ export const WAY_RULES = [
     "No head is moved before somebody has told how it is built, and by what sign.",
     "saddle.build.toldBy",
   ),
+  practice(
+    "way-moved-not-known",
+    "How far this head has been moved already is not known; no press before its record, or the spread as made, shows that the caps hold.",
+    "saddle.head.asMadeSpreadTips",
+    "saddle.past.alterationsKnown",
+    "saddle.past.alterations",
+  ),
+  practice(
+    "way-polymer-cold",
+    "Polymer under 15 C is first brought to 20 C, for hours; cold it is neither pressed nor sprung open, and a tree whose warmth nobody looked at is not pressed.",
+    "saddle.build.treeTemperature",
+  ),
 ] as const;

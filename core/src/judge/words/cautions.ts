@@ -47,6 +47,30 @@ export const CAUTIONS = [
     "work-growing",
     "The horse is growing: prefer what can be undone, and look again in six to eight weeks.",
   ),
+  note(
+    "work-hollow",
+    "There is a hollow of more than 10 mm behind the shoulder: a vet or physiotherapist is asked why, and horse and saddle are looked at again in six to eight weeks.",
+  ),
+  note(
+    "work-horse-sides",
+    "The horse's two sides differ much: before one side is filled, a vet or physiotherapist looks whether one is swollen or wasted, and whether the horse is lame.",
+  ),
+  note(
+    "work-load-not-known",
+    "Horse, rider or tack was not weighed, so nothing is said of the load; over 20 % of the horse's mass no saddle makes it right.",
+  ),
+  note(
+    "work-shared-panel",
+    "Another horse wears this saddle, or may: what is filled or placed for one is looked at under each.",
+  ),
+  note(
+    "work-polymer-cold",
+    "A polymer head is warmed through at 20 C, for hours, before anything is done to it; nothing is pressed or sprung cold.",
+  ),
+  note(
+    "work-white-hairs",
+    "White hairs or scars under the saddle tell of pressure before: look there after each ride.",
+  ),
   note("work-trainee", "A trainee's work is countersigned at the bench, before and after."),
   note(
     "yard-disease",

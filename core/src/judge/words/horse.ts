@@ -29,7 +29,7 @@ export const HORSE_WORDS: { readonly [A in HorseAnswer]: Words } = {
   "come-back": words(
     "Come back another day.",
     "The back is not one to alter a saddle for today.",
-    "Ride lightly if at all, watch the place that reacted, and have the horse looked at again in six to eight weeks, or sooner if it gets worse.",
-    "The fitter; a vet if it reacts more than once again.",
+    "Ride lightly if at all, watch any place that reacted, and have the horse looked at again in six to eight weeks, or sooner if it gets worse.",
+    "The fitter; a vet if it reacts again.",
   ),
 };

@@ -1,6 +1,10 @@
 import type { WorkAnswer } from "../../terms/answers.ts";
 import { type Words, words } from "./words.ts";
 
+/** When to look again at a saddle that is right today over a back that is not. */
+export const NOTHING_OVER_A_HOLLOW =
+  "Have horse and saddle looked at again in six to eight weeks, and ask a vet or physiotherapist about the hollow.";
+
 export const WORK_WORDS: { readonly [A in WorkAnswer]: Words } = {
   "not-now": words(
     "Nothing is done to the saddle for this horse now.",
