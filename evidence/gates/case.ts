@@ -7,7 +7,7 @@ import { readCaseValue } from "../../core/src/survey/read-case.ts";
 
 export type Changes = { readonly [path: string]: unknown };
 
-const full: unknown = JSON.parse(
+export const full: { readonly horses: readonly object[] } = JSON.parse(
   readFileSync(new URL("../../core/src/survey/fixtures/full.json", import.meta.url), "utf8"),
 );
 

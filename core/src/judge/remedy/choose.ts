@@ -26,10 +26,14 @@ function head(known: Known, faults: readonly Fault[], assume: Assume): Choice {
   return lacks === undefined ? choice : { ...choice, ...lacks, also: [choice.wish] };
 }
 
+/** Heads that other hands bend: what they become, they become for every horse of the saddle. */
+const BENT: readonly Known["build"][] = ["barred-polymer", "solid-polymer"];
+
 /** What the head's own choice still lacks, by how it would be moved. */
 function lacksFor(known: Known, { wish, setting }: Choice, changeMm: number): Choice | undefined {
   if (wish === "change-plate" || wish === "change-insert")
     return lacksForExchange(known.horse, known.path, changeMm);
+  if (wish === "other-way" && BENT.includes(known.build)) return lacksOfOthers(known, setting);
   if (wish !== "alter" && wish !== "set-back") return undefined;
   return lacksOfOthers(known, setting) ?? lacksForPress(known.horse, known.path, known.template, changeMm);
 }

@@ -65,14 +65,19 @@ export function throughGates(gated: Gated, f: Findings, choice: Choice): Decided
   const beside = choice.also.map((wish) => answerOf(wish, route, gated));
   if (f.standing.mayAssess === "may-not" && choice.wish !== "measure-more")
     return withChoice(decided("colleague", [wished, ...beside], ["standing-may-not-assess"]), choice);
+  const others = choice.wish === "other-way" ? barOnOthers(gated, f) : undefined;
+  if (others !== undefined) {
+    const one =
+      others.leadsTo === "strip-first"
+        ? stripFirst(gated, others, [wished, ...beside], [])
+        : decided(others.leadsTo, [wished, ...beside], [others.rule, ...wayRules(gated)]);
+    return withChoice(one, choice);
+  }
   const act = actOf(choice.wish, route, f);
   const shut = act === undefined ? [] : barsOn(gated, act);
   const first = shut[0];
   if (first === undefined) {
-    const way =
-      choice.wish === "other-way"
-        ? gated.passed.way.shut.filter((one) => one.act === "press-bare").map((one) => one.rule)
-        : [];
+    const way = choice.wish === "other-way" ? wayRules(gated) : [];
     return decided(wished, beside, [...choice.rules, ...way]);
   }
   if (first.leadsTo === "strip-first")
@@ -85,6 +90,30 @@ export function throughGates(gated: Gated, f: Findings, choice: Choice): Decided
     ),
     choice,
   );
+}
+
+const wayRules = (gated: Gated): readonly string[] =>
+  gated.passed.way.shut.filter((one) => one.act === "press-bare").map((one) => one.rule);
+
+/** Of the tree's findings those that shut a change whoever makes it; the others only shut the press of a wooden tree here. */
+const FOR_ANYBODY: readonly string[] = [
+  "saddle-repaired",
+  "saddle-incident-bare",
+  "saddle-twisted",
+  "saddle-other-part-doubtful",
+];
+
+/** What bars a change that other hands would make: the horse, the right to it, and what no hands put right. */
+function barOnOthers(gated: Gated, { way }: Findings): Shut | undefined {
+  const act: Act =
+    way.build === "plate-exchanged" || way.build === "insert-exchanged" ? "exchange" : "press-bare";
+  const { horse, right, soundness } = gated.passed;
+  const bars = [
+    ...horse.shut,
+    ...right.shut,
+    ...soundness.shut.filter(({ rule }) => FOR_ANYBODY.includes(rule)),
+  ];
+  return bars.find((bar) => bar.act === act);
 }
 
 const withChoice = (one: Decided, choice: Choice): Decided => ({
