@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { readingAt, withReading } from "../../core/src/survey/get.ts";
 import { doubtOf, INSTRUMENT_RECORDS } from "../../core/src/survey/instrument-records.ts";
 import { readCase } from "../../core/src/survey/read-case.ts";
 import { isRead, type Measured, type Reading } from "../../core/src/survey/reading.ts";
@@ -129,34 +128,5 @@ describe("the table of instruments", () => {
     );
     expect(doubtOf("template", "length")).toEqual({ own: 1, shared: 0 });
     expect(doubtOf("ruler", "angle")).toBeUndefined();
-  });
-});
-
-describe("one reading by its path", () => {
-  const survey = surveyOf(readCase(fixtureText("full")));
-
-  it("is found", () => {
-    expect(reading(readingAt(survey, "saddle.head.spreadTips")).value).toBe(205);
-    expect(reading(readingAt(survey, "horses[0].girthed.clearanceTop")).value).toBe(50);
-    for (const path of [
-      "saddle.head",
-      "saddle.head.face",
-      "horses[7].age",
-      "constructor",
-      "horses[0].__proto__",
-      "",
-    ]) {
-      expect(readingAt(survey, path)).toBeUndefined();
-    }
-  });
-
-  it("is replaced in a copy, and only there", () => {
-    const before = JSON.stringify(survey);
-    const changedSurvey = withReading(survey, "horses[0].girthed.clearanceTop", { absent: "unknown" });
-    expect(readingAt(changedSurvey, "horses[0].girthed.clearanceTop")).toEqual({ absent: "unknown" });
-    expect(JSON.stringify(survey)).toBe(before);
-    expect(changedSurvey.saddle).toBe(survey.saddle);
-    expect(() => withReading(survey, "saddle.head.face", { absent: "unknown" })).toThrow(RangeError);
-    expect(() => withReading(survey, "horses[3].age", { absent: "unknown" })).toThrow(RangeError);
   });
 });

@@ -40,8 +40,6 @@ export const TISSUE_MM = 40;
 export const FACE_BOW_PER_MM = 1 / 300;
 /** Compression of the layers beyond which the law is refused, as part of their thickness. */
 export const COMPRESSION_LIMIT = 0.7;
-/** Contact is shown from this pressure on, kPa; laws and cases count all pressure above zero. */
-export const SHOWN_FROM_KPA = 1;
 /** Standard gravity, ISO 80000-3, m/s2. */
 export const GRAVITY = 9.80665;
 

@@ -5,7 +5,15 @@ export const EXCHANGE = ["none", "plate", "insert", "unknown"] as const;
 export const MOVED_BY = ["exchange", "press", "heat", "nothing", "unknown"] as const;
 
 /** Forms that always go to the maker, whatever their stuff. */
-export const SPECIAL_FORM = ["none", "side-saddle", "half-tree", "hinge", "screw-head", "military-arch", "unknown"] as const;
+export const SPECIAL_FORM = [
+  "none",
+  "side-saddle",
+  "half-tree",
+  "hinge",
+  "screw-head",
+  "military-arch",
+  "unknown",
+] as const;
 
 /** How it was told, surest first. */
 export const TOLD_BY = [
@@ -19,13 +27,6 @@ export const TOLD_BY = [
   "owners-word",
   "not-told",
 ] as const;
-
-export type Arch = (typeof ARCH)[number];
-export type Metal = (typeof METAL)[number];
-export type Exchange = (typeof EXCHANGE)[number];
-export type MovedBy = (typeof MOVED_BY)[number];
-export type SpecialForm = (typeof SPECIAL_FORM)[number];
-export type ToldBy = (typeof TOLD_BY)[number];
 
 /** Parts of a saddle that are looked at one by one. */
 export const PARTS = [
@@ -41,6 +42,3 @@ export const PARTS = [
   "panel-fixing",
 ] as const;
 export type Part = (typeof PARTS)[number];
-
-/** Parts that carry the rider: doubt there keeps the saddle from being ridden. */
-export const RIDER_PARTS = ["head", "rails", "cantle", "bars", "webs", "girth-straps"] as const;

@@ -6,10 +6,6 @@ export type Side = (typeof SIDES)[number];
 export const STATIONS = ["front", "mid", "rear"] as const;
 export type Station = (typeof STATIONS)[number];
 
-/** The five states in which a saddle is read on the horse; their readings are never mixed. */
-export const STATES = ["laid-on", "girthed", "rider-up", "half-seat", "moving"] as const;
-export type State = (typeof STATES)[number];
-
 /** Zones of the hands-on map. */
 export const ZONES = [
   "withers-top",
