@@ -15,9 +15,16 @@ const LEFT = FRAME.left + 3;
 const TEXT_LEFT = 45;
 /** About 60 characters of the letter's type. */
 const TEXT_WIDE = 116;
-/** Between sentences, and more before a new heading, mm. */
-const GAP = 1;
-const HEADING_GAP = 3.4;
+
+/** Base line to base line, between sentences, and before a new heading, mm. */
+interface Spacing {
+  readonly leading: number;
+  readonly gap: number;
+  readonly headingGap: number;
+}
+const ROOMY: Spacing = { leading: LETTER.leading, gap: 1, headingGap: 3.4 };
+/** Taken where it saves a page, so that no greeting stands on a page of its own. */
+const CLOSE: Spacing = { leading: 4.9, gap: 0.6, headingGap: 2.3 };
 
 /** The letter would run over its two pages. Nothing is left out in silence: its sentences must be fewer or shorter. */
 export class LetterTooLong extends Error {
@@ -32,18 +39,12 @@ export class LetterTooLong extends Error {
 /** The owner's letter, at most two pages. Throws LetterTooLong, and LetterRefused for words an owner is never told. */
 export function letterOf(data: LetterData, measure: Measure): Document {
   const head = letterHead(data, measure);
-  const parts = [
-    stopSign(data.facts.stop, FRAME.right - LEFT, measure, "letter"),
-    lowered(opening(data, measure)),
-    ...sections(data).flatMap(({ heading, says }) => section(heading, says, data, measure)),
-    ...section("", [`With kind regards, ${data.facts.hand}`], data, measure),
-  ];
   const room = FOOT_TOP - head.height - FRAME.top - 4;
-  if (parts.some((part) => part.height > room)) throw new LetterTooLong("more than a page for one sentence");
-  const pages = dealt(parts, room, GAP);
+  const [roomy, close] = [pagesOf(data, ROOMY, room, measure), pagesOf(data, CLOSE, room, measure)];
+  const [pages, { gap }] = close.length < roomy.length ? [close, CLOSE] : [roomy, ROOMY];
   if (pages.length > LETTER_PAGES) throw new LetterTooLong(`${pages.length} pages`);
   const set = pages.map((blocks, i): Page => {
-    const body = moved(stacked(blocks, GAP).items, [LEFT, FRAME.top + head.height]);
+    const body = moved(stacked(blocks, gap).items, [LEFT, FRAME.top + head.height]);
     return {
       ...A4,
       items: [
@@ -56,20 +57,43 @@ export function letterOf(data: LetterData, measure: Measure): Document {
   return { title: `Letter to the owner: ${data.facts.caseTitle}`, language: "en", pages: set };
 }
 
-function opening(data: LetterData, measure: Measure): Block {
+function pagesOf(data: LetterData, spacing: Spacing, room: number, measure: Measure) {
+  const rows = sections(data).flatMap((one) => section(one, data, spacing, measure));
+  const regards = section(
+    { heading: "", says: [`With kind regards, ${data.facts.hand}`] },
+    data,
+    spacing,
+    measure,
+  );
+  const parts = [
+    stopSign(data.facts.stop, FRAME.right - LEFT, measure, "letter"),
+    lowered(opening(data, spacing, measure), spacing),
+    ...rows.slice(0, -1),
+    // The greeting goes with the last sentence.
+    stacked([...rows.slice(-1), ...regards], spacing.gap),
+  ];
+  if (parts.some((part) => part.height > room)) throw new LetterTooLong("more than a page for one sentence");
+  return dealt(parts, room, spacing.gap);
+}
+
+function opening(data: LetterData, { leading }: Spacing, measure: Measure): Block {
   const { owner, facts } = data;
+  const [plain, bold] = [
+    { ...LETTER, leading },
+    { ...LETTER_BOLD, leading },
+  ];
   const subject = paragraph(
     "subject",
     `${facts.horse} and the saddle “${facts.saddle}”`,
-    LETTER_BOLD,
+    bold,
     TEXT_WIDE,
     measure,
   );
-  const date = paragraph("date", dayInWords(facts.date), LETTER, TEXT_LEFT, measure);
+  const date = paragraph("date", dayInWords(facts.date), plain, TEXT_LEFT, measure);
   const greeting = paragraph(
     "greeting",
     owner === "" ? "To the owner of this saddle," : `Dear ${owner},`,
-    LETTER,
+    plain,
     TEXT_WIDE,
     measure,
   );
@@ -105,27 +129,30 @@ function sections(data: LetterData): readonly Section[] {
 
 /** A row for each sentence, the heading hung to the left of the first; an empty section has no row. */
 function section(
-  heading: string,
-  says: readonly string[],
+  { heading, says }: Section,
   data: LetterData,
+  spacing: Spacing,
   measure: Measure,
 ): readonly Block[] {
+  const { leading } = spacing;
   const full = says.filter((said) => said.trim() !== "");
   return full.map((said, i) => {
     refuseOwnerWords(heading, said, [data.facts.horse, data.facts.saddle]);
-    const text = paragraph(heading || "regards", said, LETTER, TEXT_WIDE, measure);
+    const text = paragraph(heading || "regards", said, { ...LETTER, leading }, TEXT_WIDE, measure);
     if (i > 0) return abreast([{ x: TEXT_LEFT, block: text }]);
-    const name = paragraph(`${heading}, heading`, heading, LETTER_BOLD, TEXT_LEFT - 5, measure);
+    const look = { ...LETTER_BOLD, leading };
+    const name = paragraph(`${heading}, heading`, heading, look, TEXT_LEFT - 5, measure);
     return lowered(
       abreast([
         { x: 0, block: name },
         { x: TEXT_LEFT, block: text },
       ]),
+      spacing,
     );
   });
 }
 
 /** A block with the gap above it that sets a new heading off. */
-function lowered(block: Block): Block {
-  return { items: moved(block.items, [0, HEADING_GAP]), height: block.height + HEADING_GAP };
+function lowered(block: Block, { headingGap }: Spacing): Block {
+  return { items: moved(block.items, [0, headingGap]), height: block.height + headingGap };
 }
