@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
-import { tryAll } from "@treewright/core/answer/candidates.ts";
 import { DRAWS } from "@treewright/core/answer/draws.ts";
 import { formsOf } from "@treewright/core/answer/forms.ts";
 import { readyFor } from "@treewright/core/answer/ready.ts";
 import { roadOf } from "@treewright/core/answer/road.ts";
 import { drawAt, settledAt } from "@treewright/core/answer/settle.ts";
+import { tryAll } from "@treewright/core/answer/sweep.ts";
 import { type Answer, answer } from "@treewright/core/answer.ts";
 import { MESHES } from "@treewright/core/fit/panel-cells.ts";
 import { documentOf, PAPER_KINDS } from "@treewright/core/papers.ts";

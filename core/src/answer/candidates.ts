@@ -1,8 +1,7 @@
-import { MESHES, type Mesh } from "../fit/panel-cells.ts";
+import { MESHES } from "../fit/panel-cells.ts";
 import { fillNeededMm } from "../fit/sections.ts";
 import type { Candidate, MeasuredLimit } from "../judge/input.ts";
 import { measureLimits } from "../judge/measure.ts";
-import { exchanged, type Moving, opened } from "../reach/move.ts";
 import type { Setting } from "../reach/setting.ts";
 import type { Survey, SurveyedHorse } from "../survey/case.ts";
 import { type BySide, SIDES } from "../terms/places.ts";
@@ -12,34 +11,8 @@ import { asLimit, type Figure, figuresOf, horseSides } from "./figures.ts";
 import { carried, type MovedDoubt, movedBy } from "./follows.ts";
 import type { Forms } from "./forms.ts";
 import type { Ready } from "./ready.ts";
-import { type Whole, wholeAt } from "./whole.ts";
-
-/** One horse under all settings. `wholes` go with the settings, in their order. */
-export interface Tried {
-  readonly ready: Ready;
-  readonly wholes: readonly (Whole | undefined)[];
-}
-
-export function movingOf({ plate, changeMm }: Setting, { plates }: Forms): Moving {
-  const belief = plate === undefined ? undefined : plates[plate];
-  return belief === undefined ? opened(changeMm) : exchanged(belief);
-}
-
-/** All settings, each from the pose of its neighbour, from today outward both ways; the wholes come in the order given. */
-export function tryAll(ready: Ready, settings: readonly Setting[], mesh: Mesh): Tried {
-  const found = new Map<Setting, Whole | undefined>();
-  const wider = settings.filter((one) => one.changeMm >= 0).sort((a, b) => a.changeMm - b.changeMm);
-  const narrower = settings.filter((one) => one.changeMm < 0).sort((a, b) => b.changeMm - a.changeMm);
-  for (const outward of [wider, narrower]) {
-    let start = ready.today?.pose;
-    for (const setting of outward) {
-      const whole = wholeAt(ready.means, movingOf(setting, ready.forms), { mesh, start });
-      start = whole?.pose ?? start;
-      found.set(setting, whole);
-    }
-  }
-  return { ready, wholes: settings.map((setting) => found.get(setting)) };
-}
+import type { Tried } from "./sweep.ts";
+import type { Whole } from "./whole.ts";
 
 /** Limits that are computed as they stand today, as sure as the draws make them. */
 export function computedToday(

@@ -5,9 +5,10 @@ import type { Setting } from "../reach/setting.ts";
 import { settingsOf } from "../reach/settings.ts";
 import type { Survey } from "../survey/case.ts";
 import type { BySide, Side } from "../terms/places.ts";
-import { COARSE, candidatesOf, computedToday, fillOf, type Tried, tryAll } from "./candidates.ts";
+import { COARSE, candidatesOf, computedToday, fillOf } from "./candidates.ts";
 import type { DrawTable } from "./draws.ts";
 import { type Ready, readyFor } from "./ready.ts";
+import { type Tried, tryAll } from "./sweep.ts";
 
 /** Everything that is computed before anything is judged. */
 export interface Road {

@@ -3,11 +3,12 @@ import type { MeasuredLimit } from "../judge/input.ts";
 import { type JudgedCase, judgeCase } from "../judge/judge-case.ts";
 import { AS_FOUND, type Moving } from "../reach/move.ts";
 import type { Setting } from "../reach/setting.ts";
-import { type AfterDoubts, drawnDoubts, limitsAfter, movingOf } from "./candidates.ts";
+import { type AfterDoubts, drawnDoubts, limitsAfter } from "./candidates.ts";
 import { type DrawTable, drawRange, joined } from "./draws.ts";
 import { type MovedDoubt, movedBy } from "./follows.ts";
 import type { Ready } from "./ready.ts";
 import { type Road, toJudge } from "./road.ts";
+import { movingOf } from "./sweep.ts";
 import { type Whole, wholeAt } from "./whole.ts";
 
 /** Today's and the chosen setting worked out finely at the means, and what drawing them needs. */

@@ -1,5 +1,6 @@
 import { type Strip, type StripCells, stripCells } from "../engine/contact/strip-cells.ts";
-import { quadraticWeights, weighted } from "../shape/along.ts";
+import { eachStation, quadraticWeights, weighted } from "../shape/along.ts";
+import { lastKept } from "../shape/last-kept.ts";
 import type { Half, Tree } from "../shape/model.ts";
 import { FACE_BOW_PER_MM } from "./assumed.ts";
 
@@ -44,24 +45,18 @@ function stripOf(half: Half, tree: Tree): Strip {
 
 /** Thickness over the panel: quadratic through inner, middle and outer, and through the three stations. */
 function thicknessOf(half: Half, tree: Tree): Strip["thickness"] {
-  let row = Number.NaN;
-  let here = { inner: 0, middle: 0, outer: 0 };
+  const rowAt = lastKept((x: number) => {
+    const weights = quadraticWeights(tree.stationsMm, x);
+    const at = (place: "inner" | "middle" | "outer") =>
+      weighted(
+        weights,
+        eachStation((station) => half.thicknessMm[station][place]),
+      );
+    return { inner: at("inner"), middle: at("middle"), outer: at("outer") };
+  });
   return (x, across) => {
-    if (x !== row) {
-      const weights = quadraticWeights(tree.stationsMm, x);
-      const at = (place: "inner" | "middle" | "outer") =>
-        weighted(weights, {
-          front: half.thicknessMm.front[place],
-          mid: half.thicknessMm.mid[place],
-          rear: half.thicknessMm.rear[place],
-        });
-      here = { inner: at("inner"), middle: at("middle"), outer: at("outer") };
-      row = x;
-    }
-    const bend = (here.inner + here.outer) / 2 - here.middle;
-    return Math.max(
-      THINNEST_MM,
-      here.middle + ((here.outer - here.inner) / 2) * across + bend * across * across,
-    );
+    const { inner, middle, outer } = rowAt(x);
+    const bend = (inner + outer) / 2 - middle;
+    return Math.max(THINNEST_MM, middle + ((outer - inner) / 2) * across + bend * across * across);
   };
 }

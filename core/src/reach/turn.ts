@@ -1,4 +1,5 @@
 import { atan, cos, pow, sin, tan } from "../engine/number/index.ts";
+import { lastKept } from "../shape/last-kept.ts";
 import type { Along, Half, Head, Tree } from "../shape/model.ts";
 import type { TurnBelief } from "./setting.ts";
 
@@ -32,7 +33,7 @@ export function treeAt(tree: Tree, move: HeadMove, turn: TurnBelief): Tree {
   if (move.changeMm === 0 && (move.halfTurnRad ?? 0) === 0) return tree;
   const { head, frontTurnRad, apartMm, tipDropMm } = movedHead(tree.head, move, turn);
   const hingeMm = tree.tipHeightMm + turn.hingePart * tree.head.depthMm;
-  const left = (x: number) => turnLeft(x, tree.lengthMm, turn);
+  const left = lastKept((x: number) => turnLeft(x, tree.lengthMm, turn));
   const turnHalf = (half: Half) =>
     moved(
       half,

@@ -4,6 +4,7 @@ import { type ByStation, type Side, STATIONS, type Station } from "../terms/plac
 import { eachStation, quadraticWeights, weighted } from "./along.ts";
 import type { Doubts } from "./doubt.ts";
 import { type Face, panelFace, type Thickness } from "./faces.ts";
+import { lastKept } from "./last-kept.ts";
 import type { Along, Deviations, Half } from "./model.ts";
 
 /** Narrowest face that is calculated with, mm; a narrower figure comes only from carrying a taper on past its stations. */
@@ -46,9 +47,10 @@ export function bearingAt(
 
 /** One half along x: quadratics through its three stations. */
 export function halfOf(at: ByStation<BearingAt>, xs: ByStation<number>): Half {
+  const weights = lastKept((x: number) => quadraticWeights(xs, x));
   const along = (word: keyof Face): Along => {
     const values = eachStation((station) => at[station].face[word]);
-    return (x) => weighted(quadraticWeights(xs, x), values);
+    return (x) => weighted(weights(x), values);
   };
   const width = along("widthMm");
   return {

@@ -1,5 +1,6 @@
 import type { Trace } from "../survey/case.ts";
 import type { BySide, Side, Station } from "../terms/places.ts";
+import { lastKept } from "./last-kept.ts";
 import type { Deviations, Section, Uncertain } from "./model.ts";
 import { NODES, type SideForm, type SideShift, shiftedSide, sideForm } from "./side-form.ts";
 import { faceAngle, halfWidth } from "./side-reading.ts";
@@ -69,15 +70,6 @@ function sectionOf(
     faceAngleRad: (side, fromMm, toMm, deviations) => faceAngle(shifted[side](deviations), fromMm, toMm),
     halfWidthMm: (side, depthMm, deviations) => halfWidth(shifted[side](deviations), depthMm),
     outline: outlineOf(sides),
-  };
-}
-
-/** One draw asks a section many times over, so the last shift is kept. Deviations are never changed once drawn. */
-function lastKept<In extends object, Out>(of: (given: In) => Out): (given: In) => Out {
-  let last: { readonly given: In; readonly found: Out } | undefined;
-  return (given) => {
-    if (last?.given !== given) last = { given, found: of(given) };
-    return last.found;
   };
 }
 

@@ -47,11 +47,11 @@ export function settle(problem: ContactProblem, options: SettleOptions = {}): Eq
   const q = new Float64Array(3);
   if (options.start) {
     q.set([options.start.heave, options.start.pitch, options.start.roll]);
-    const warm = fromPose(problem, room, scales, q);
+    const warm = descend(problem, room, scales, q, FULL);
     if (warm.settled && warm.smallest > 0) return judged(problem, room, scales, q, warm);
   }
   sink(problem, room, scales, q);
-  return judged(problem, room, scales, q, fromPose(problem, room, scales, q));
+  return judged(problem, room, scales, q, inTwoSteps(problem, room, scales, q));
 }
 
 /** Level, and as deep as springs that also pull would hold it: where a descent starts without a pose near by. */
@@ -64,8 +64,8 @@ function sink(problem: ContactProblem, room: Room, scales: Scales, q: Float64Arr
   q[0] = sunkHeave(cells, pivot, room, step, scales.load);
 }
 
-/** Down from `q`: roughly on a part of the cells where that saves time, then on all of them. */
-function fromPose(problem: ContactProblem, room: Room, scales: Scales, q: Float64Array): Descent {
+/** Down from `q`, which may be far: roughly on a part of the cells where that saves time, then on all of them. */
+function inTwoSteps(problem: ContactProblem, room: Room, scales: Scales, q: Float64Array): Descent {
   const goal = roughGoal(problem.cells.n);
   if (goal.step > 1) {
     const before = q.slice();
