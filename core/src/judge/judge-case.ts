@@ -45,7 +45,8 @@ export function judgeCase(input: CaseToJudge): JudgedCase {
   const horse = answeredHorse(gated, findings, horseIndex);
   const saddle = answeredSaddle(gated, findings, horseIndex);
   const work = answeredWork(decided, choice, known?.today ?? [], input, gated);
-  const examined = gated.horse !== "not-examined";
+  // A saddle that is evidence is left alone: no other head is held up beside it.
+  const showsHead = gated.horse !== "not-examined" && decided.id !== "leave-as-found";
   return {
     answers: {
       horse: horse.answered,
@@ -53,8 +54,8 @@ export function judgeCase(input: CaseToJudge): JudgedCase {
       work: work.answered,
       permitted: gated.permitted,
       limitsToday: (known?.today ?? []).map(shown),
-      setting: examined ? choice.setting?.setting : undefined,
-      limitsAfter: examined ? (choice.limitsAfter ?? []).map(shown) : [],
+      setting: showsHead ? choice.setting?.setting : undefined,
+      limitsAfter: showsHead ? (choice.limitsAfter ?? []).map(shown) : [],
       next: undefined,
     },
     waitsFor: work.waitsFor,

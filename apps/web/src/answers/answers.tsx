@@ -29,7 +29,7 @@ const stops = ({ cautions }: Answered<string>) => cautions.some(isStop);
 
 /** Three answers side by side, none hiding another; what stops comes first. */
 export function Answers({ answer, answering }: { answer: Answer; answering: boolean }) {
-  const { horse, saddle, work } = answer.answers;
+  const { horse, saddle, work, permitted } = answer.answers;
   const told: Told[] = [
     { over: "Horse", words: horseWords(horse.id), beside: [], answered: horse },
     { over: "Saddle", words: saddleWords(saddle.id), beside: [], answered: saddle },
@@ -48,7 +48,7 @@ export function Answers({ answer, answering }: { answer: Answer; answering: bool
   return (
     <section className="answers" aria-label="The three answers" aria-busy={answering}>
       <p className="may-ride">
-        <span className="over">May it be ridden today?</span> {mayRideSays(horse.id, saddle.id)}
+        <span className="over">May it be ridden today?</span> {mayRideSays(horse.id, saddle.id, permitted)}
       </p>
       {ordered.map((one) => (
         <OneAnswer key={one.over} told={one} />
