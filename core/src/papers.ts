@@ -15,7 +15,12 @@ export type PaperKind = (typeof PAPER_KINDS)[number];
  * One paper of an answer as drawing data: what was answered is put in words and handed to the report. `measure` is the
  * width of words in the fonts that will be used. Undefined: a template on a flag, or without a head and a front trace.
  */
-export function documentOf(kind: PaperKind, survey: Survey, answer: Answer, measure: Measure): Document | undefined {
+export function documentOf(
+  kind: PaperKind,
+  survey: Survey,
+  answer: Answer,
+  measure: Measure,
+): Document | undefined {
   if (kind === "letter") return letterOf(letterDataOf(survey, answer), measure);
   if (kind === "sheet") return sheetOf(sheetDataOf(survey, answer), measure);
   const template = templateDataOf(survey, answer);

@@ -7,6 +7,7 @@ import { horseShutsFit } from "@treewright/core/judge/horse-flag.ts";
 import type { Survey } from "@treewright/core/survey/case.ts";
 import type { CaseRead } from "@treewright/core/survey/read-case.ts";
 
+export { type MovedHeads, movedHeads, type SweepPoint } from "@treewright/core/answer/moved-heads.ts";
 export type { Placed } from "@treewright/core/answer/placed.ts";
 export type { PressureField, Rest } from "@treewright/core/fit/fit.ts";
 export {
@@ -36,7 +37,6 @@ export { FIELDS, type FieldRecord, fieldAt } from "@treewright/core/survey/schem
 export type { Outcome } from "@treewright/core/terms/answers.ts";
 export { ABSENT } from "@treewright/core/terms/knowing.ts";
 export { SIDES, type Side, STATIONS, type Station } from "@treewright/core/terms/places.ts";
-export { type MovedHeads, movedHeads, type SweepPoint } from "@treewright/core/answer/moved-heads.ts";
 export type { Answer, Survey };
 
 /** A case that core has taken. */

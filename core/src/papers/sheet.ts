@@ -1,6 +1,6 @@
 import { DEG_PER_RAD } from "../answer/figures.ts";
-import type { Answer } from "../answer/result.ts";
 import type { Placed } from "../answer/placed.ts";
+import type { Answer } from "../answer/result.ts";
 import { horseWords, saddleWords, workWords } from "../judge/answer-words.ts";
 import type { Answered } from "../judge/judgement.ts";
 import type { AnswerWords, PressureMap, SectionDrawing, SheetData } from "../report/sheet-data.ts";

@@ -1,5 +1,5 @@
-import type { Answer } from "../answer/result.ts";
 import { DEG_PER_RAD } from "../answer/figures.ts";
+import type { Answer } from "../answer/result.ts";
 import type { TemplateData } from "../report/template-data.ts";
 import { headOutline, wantedOutline } from "../shape/head-outline.ts";
 import type { Survey } from "../survey/case.ts";

@@ -1,8 +1,8 @@
 import { abreast, type Block, dealt, moved, stacked } from "../engine/drawing/block.ts";
 import { paragraph } from "../engine/drawing/paragraph.ts";
 import type { Document, Measure, Page } from "../engine/drawing.ts";
-import type { LetterData } from "./letter-data.ts";
 import { dayInWords } from "./day.ts";
+import type { LetterData } from "./letter-data.ts";
 import { FOOT_TOP, letterFoot, letterHead } from "./letter-frame.ts";
 import { LETTER, LETTER_BOLD } from "./looks.ts";
 import { refuseOwnerWords } from "./owner-words.ts";

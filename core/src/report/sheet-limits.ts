@@ -5,8 +5,8 @@ import type { Item, Measure } from "../engine/drawing.ts";
 import { printed } from "./figures.ts";
 import { FIGURE, HEADING, SMALL } from "./looks.ts";
 import { OUTCOME_WORDS, outcomeMark } from "./outcome-mark.ts";
-import { insideLimits } from "./sheet-inside.ts";
 import type { Judged, LimitRow, SheetLimits } from "./sheet-data.ts";
+import { insideLimits } from "./sheet-inside.ts";
 
 /** Where the columns start, mm: rule, today, after the change. */
 const COLUMNS = { rule: 0, today: 73, after: 123 } as const;
