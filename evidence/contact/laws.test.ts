@@ -9,6 +9,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { leftOver } from "./balance.ts";
 import { carried, heavier, mirrored, stiffer } from "./changes.ts";
+import { inputsOf, problemOf as modelProblem } from "./model-case.ts";
 import { type Draw, draws, problemOf, SEED } from "./random-case.ts";
 
 const RUNS = 150;
@@ -190,3 +191,14 @@ function differences(problem: ContactProblem, q: Float64Array): Float64Array {
   }
   return out;
 }
+
+test.each(["ct-flat-eccentric-kern", "ct-flat-eccentric-lift"])(
+  "%s: on level ground the contact's centre lies under a load whose line is fixed",
+  (id) => {
+    const problem = modelProblem(inputsOf(id));
+    const load = { ...problem.load, at: { ...problem.load.at, y: 7 } };
+    const rest = rests({ ...problem, load });
+    near(rest.centreX, load.at.x, 1e-5);
+    near(rest.centreY, 7, 1e-5);
+  },
+);

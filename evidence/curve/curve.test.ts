@@ -58,6 +58,14 @@ describe("a smooth curve", () => {
       expect(Math.abs(curve.length / (180 * Math.PI) - 1)).toBeLessThan(0.01);
     },
   );
+  test("takes a tenth off a wave of 45 mm when nothing else would stop it, and no more", () => {
+    // A wave of 1 mm whose points are said to be known to 5 mm: only the wave that is kept stops the smoothing.
+    const wave = Array.from({ length: 401 }, (_, i): Point => [2 * i, Math.cos((2 * Math.PI * 2 * i) / 45)]);
+    const middle = resample(smoothCurve(wave, 5), 4001).filter(([y]) => y > 350 && y < 450);
+    const height = Math.max(...middle.map(([, z]) => z));
+    expect(height).toBeGreaterThan(0.895);
+    expect(height).toBeLessThan(0.905);
+  });
   test("goes through its points when they are exact", () => {
     const points = lopsided(40);
     const curve = smoothCurve(points, 0);

@@ -48,3 +48,22 @@ describe("draws against first-order propagation, within 5 %", () => {
     expect(ratio).toBeLessThan(1.05);
   });
 });
+
+describe("a range is drawn with half of the draws on each side of its base, evenly on each", () => {
+  const range = { id: "a.range.1", kind: "range", mean: 2, lo: 1, hi: 6 } as const;
+  const all = Array.from(
+    { length: 8000 },
+    (_, index) => 2 + (drawDeviations([range], 11, index)[range.id] ?? Number.NaN),
+  ).sort((a, b) => a - b);
+  // A quantile of 8000 even draws strays by about 1 % of its half's width.
+  test.each([
+    [0, 1],
+    [0.25, 1.5],
+    [0.5, 2],
+    [0.75, 4],
+    [1, 6],
+  ])("part %f lies at %f", (part, place) => {
+    const half = part > 0.5 ? 4 : 1;
+    expect(Math.abs((all[Math.round(part * 7999)] ?? Number.NaN) - place)).toBeLessThan(0.03 * half);
+  });
+});

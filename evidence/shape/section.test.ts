@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { drawNormal } from "../../core/src/engine/random.ts";
 import { buildFront, isLacking } from "../../core/src/shape/back.ts";
 import type { Section } from "../../core/src/shape/model.ts";
+import { traceDoubt, traceIds } from "../../core/src/shape/trace-doubt.ts";
 import type { SurveyedHorse } from "../../core/src/survey/case.ts";
 import { propertySeed } from "../number/seed.ts";
 import { crossHeight, frontOnly, mirrored, modelHorse, tracePoints } from "./model-back.ts";
@@ -132,6 +133,9 @@ describe("doubt of a trace", () => {
     expect(front(frontOnly(wide[0] ?? [], wide.slice(1))).widthOwnMm).toBeGreaterThan(
       once.widthOwnMm / Math.sqrt(3),
     );
+    // Both sides err each by themselves: a whole width by the root of two times one side, the mean of four by half.
+    const believed = traceDoubt(traceIds("front", "cold"), 4, 5);
+    expect(believed.widthOwnMm).toBeCloseTo((Math.SQRT2 * 5) / 2, 12);
   });
   test("a wider side is wider by that at every depth, and no steeper", () => {
     const shift = { "trace.front.cold.widthOff.mm": 2 };
