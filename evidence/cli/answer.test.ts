@@ -57,6 +57,26 @@ describe("answer", () => {
   });
 });
 
+describe("answer in words", () => {
+  it("nobody is told to ride in a saddle that is kept as evidence", () => {
+    const ran = treewright(["answer", join(examples, "14-in-dispute.json")]);
+    expect(ran.out).toContain("No: not in this saddle, which is kept as it was found.");
+    expect(ran.out).not.toContain("No reason was seen today not to ride in this saddle");
+  });
+
+  it("a saddle that tips in the calculation is told in words, and not called right", () => {
+    const right = JSON.parse(readFileSync(join(examples, "08-nothing-to-do.json"), "utf8"));
+    for (const side of ["near", "off"]) right.saddle.bearing.rear[side].underStraightEdge = 140;
+    const path = join(folderWith({ "tips.json": JSON.stringify(right) }), "tips.json");
+    const ran = treewright(["answer", path]);
+    const said = ran.out.replace(/\s+/g, " ");
+    expect(said).toContain("it tips forward over its points");
+    expect(said).toContain("In the calculation the saddle does not come to rest");
+    expect(said).not.toContain("tips-front");
+    expect(said).not.toContain("Nothing to do to this saddle");
+  });
+});
+
 describe("answer of a folder", () => {
   it("prints one line for each case and horse, in the order of names, and tells what is wrong beside it", () => {
     const folder = folderWith({ "b.json": sore, "a.json": halfEmpty, "c.json": "{}" });

@@ -40,6 +40,18 @@ describe("ask", () => {
     }
   });
 
+  it("reads as told by an owner, not as looked at; no rule's name, no answer's id", () => {
+    const good = Object.fromEntries(asked.map(({ name, words }) => [name, words.includes("no") ? "no" : ""]));
+    const changeable = { arch: "polymer", metal: "bar", exchange: "plate", toldByMaker: "yes" };
+    const yes = { makerAllowsOwner: "yes", ownedSinceNew: "yes", youOwnIt: "yes", underFiveYears: "yes" };
+    const ran = treewright(["ask"], typed({ ...good, ...changeable, ...yes }));
+    const told = ran.out.slice(ran.out.lastIndexOf("  > ")).replace(/\s+/g, " ");
+    expect(told).toContain("nobody has touched the horse");
+    expect(told).not.toMatch(/Hands, eyes|\b(horse|saddle|right|fit)-[a-z]+-|dont-know/);
+    expect(told).not.toContain("Incidents not denied");
+    expect(ran.out).toContain("don't know");
+  });
+
   it("asks again after a word it does not know, and leaves without an answer", () => {
     const ran = treewright(["ask"], "steel girder\nleave\n");
     expect(ran.code).toBe(5);

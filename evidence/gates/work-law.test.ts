@@ -51,10 +51,13 @@ function* states(): Generator<Findings> {
   for (const horse of statesOf(HORSE_ORDERS)) yield { ...good, horse };
   for (const soundness of statesOf(SOUNDNESS_ORDERS)) yield { ...good, soundness };
   for (const from of [good, bare]) {
+    for (const build of BUILDS)
+      for (const way of statesOf(WAY_ORDERS))
+        for (const right of statesOf(RIGHT_ORDERS)) yield { ...from, right, way: { ...way, build } };
     for (const standing of statesOf(STANDING_ORDERS)) {
       for (const right of statesOf(RIGHT_ORDERS)) yield { ...from, standing, right };
       for (const build of BUILDS)
-        for (const way of statesOf(WAY_ORDERS)) yield { ...from, standing, way: { ...way, build } };
+        for (const told of WAY_ORDERS.told) yield { ...from, standing, way: { ...from.way, told, build } };
     }
   }
 }

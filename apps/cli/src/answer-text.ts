@@ -55,7 +55,7 @@ function footLines({ engine, inputHash, seed, draws }: Answer): string[] {
 
 /** One answer for a person, 80 columns wide; stop signs first. */
 export function answerText(result: Answer): string[] {
-  const { horse, saddle, work, next } = result.answers;
+  const { horse, saddle, work, next, permitted } = result.answers;
   const cautions = [...new Set([...horse.cautions, ...saddle.cautions, ...work.cautions])];
   const title = wrap(`${result.horse}, under ${result.saddle}`);
   return [
@@ -63,7 +63,7 @@ export function answerText(result: Answer): string[] {
     "=".repeat(Math.max(...title.map((line) => line.length))),
     "",
     ...cautions.filter(isStop).flatMap((text) => [...wrap(text), ""]),
-    ...wrap(mayRideSays(horse.id, saddle.id)),
+    ...wrap(mayRideSays(horse.id, saddle.id, permitted)),
     "",
     ...answerLines("Horse", horseWords(horse.id), horse),
     ...answerLines("Saddle", saddleWords(saddle.id), saddle),

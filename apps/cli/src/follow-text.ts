@@ -1,5 +1,6 @@
 import type { Answer } from "@treewright/core/answer.ts";
 import type { Rest } from "@treewright/core/fit/fit.ts";
+import { refusalSays } from "@treewright/core/fit/refusal-words.ts";
 import { printed, type Unit } from "@treewright/core/report/figures.ts";
 import { wrap } from "./columns.ts";
 
@@ -51,7 +52,7 @@ function thirds(rest: Rest, side: "near" | "off"): string {
 
 function restLines(title: string, rest: NonNullable<Answer["today"]>["rest"]): string[] {
   if (!rest) return [];
-  if (!rest.ok) return [`  ${title}: does not come to rest (${rest.why})`];
+  if (!rest.ok) return wrap(`${title}: ${refusalSays(rest.why)}`, 2, 2);
   return [
     `  ${`${title}, near`.padEnd(16)}${thirds(rest, "near")}`,
     `  ${`${title}, off`.padEnd(16)}${thirds(rest, "off")}`,

@@ -41,6 +41,10 @@ export function ownerQuestions(): OwnerAsk[] {
 const unknownOf = (words: readonly string[]): string =>
   words.find((word) => word === "dont-know" || word === "unknown") ?? "";
 
+/** The words as they are offered: "don't know", "under 3". */
+export const offered = ({ words }: OwnerAsk): readonly string[] =>
+  words.map((word) => (word === "dont-know" ? "don't know" : word.replace(/-/g, " ")));
+
 /** A word typed in full or by its beginning, where only one begins so; Enter and "?" say that nobody knows. */
 export function wordTyped(typed: string, { words, otherwise }: OwnerAsk): string | undefined {
   const plain = typed.trim().toLowerCase().replace(/['’]/g, "").replace(/\s+/g, "-");

@@ -4,11 +4,12 @@ import { wrap } from "../columns.ts";
 import type { Command } from "../command.ts";
 import type { Desk } from "../desk.ts";
 import { EXIT, Stop } from "../exit.ts";
-import { type OwnerAsk, ownerQuestions, wordTyped } from "../owner-questions.ts";
+import { type OwnerAsk, offered, ownerQuestions, wordTyped } from "../owner-questions.ts";
 import { ownerText } from "../owner-text.ts";
 
 async function wordFor(question: OwnerAsk, place: string, desk: Desk): Promise<string> {
-  for (const line of wrap(`${place}  ${question.asks} [${question.words.join(" / ")}]`, 0, 2)) desk.say(line);
+  for (const line of wrap(`${place}  ${question.asks} [${offered(question).join(" / ")}]`, 0, 2))
+    desk.say(line);
   for (;;) {
     const typed = await desk.ask("  > ");
     if (typed === undefined || typed.trim() === "leave") {
@@ -20,7 +21,7 @@ async function wordFor(question: OwnerAsk, place: string, desk: Desk): Promise<s
     const word = wordTyped(typed, question);
     if (word !== undefined) return word;
     for (const line of wrap(
-      `read: "${typed.slice(0, 40)}"; allowed: ${question.words.join(", ")}, or Enter`,
+      `read: "${typed.slice(0, 40)}"; allowed: ${offered(question).join(", ")}, or Enter`,
       2,
       2,
     ))
