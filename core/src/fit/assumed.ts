@@ -30,6 +30,8 @@ export const ASSUMED = {
   rearPart: of("rear.turn.part", 0.15, 0.08, 0.27, "part of the head's turn that the rear keeps"),
   fade: of("rail.fade.1", 1.25, 1, 1.5, "how the turn fades along the rail"),
   riderMassKg: of("rider.mass.kg", 72, 50, 110, "rider and tack, where they were not weighed"),
+  // Second-hand figures: 5 to 7 kg of saddle and 1.4 kg of stirrups; the rest is girth, numnah and the range.
+  tackMassKg: of("tack.mass.kg", 8, 6, 12, "tack alone, where only the rider was weighed"),
 } as const;
 
 export type AssumedName = keyof typeof ASSUMED;

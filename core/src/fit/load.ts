@@ -12,9 +12,6 @@ export function assumed(name: AssumedName, deviations: Deviations): number {
   return one.base + (deviations[one.id] ?? 0);
 }
 
-/** Saddle, stirrups and girth where they were not weighed, kg (second-hand figures: 5 to 7 kg and 1.4 kg of stirrups). */
-const TACK_KG = 8;
-
 /** Mass on the horse's back, with its doubt. */
 export interface MassBelief {
   /** kg in one draw. */
@@ -22,7 +19,7 @@ export interface MassBelief {
   readonly uncertain: readonly Uncertain[];
 }
 
-/** Rider and tack: as weighed, else from the assumed range of both together. */
+/** Rider and tack: as weighed, else from the assumed range of both together, or of the tack alone. */
 export function massOf(rider: Survey["rider"]): MassBelief {
   if (!isRead(rider.massDressed))
     return { at: (deviations) => assumed("riderMassKg", deviations), uncertain: [] };
@@ -30,7 +27,7 @@ export function massOf(rider: Survey["rider"]): MassBelief {
   const dressed = doubts.take("rider.massDressed", rider.massDressed);
   const tack = doubts.takeIfRead("rider.tackMass", rider.tackMass);
   return {
-    at: (deviations) => dressed(deviations) + (tack?.(deviations) ?? TACK_KG),
+    at: (deviations) => dressed(deviations) + (tack?.(deviations) ?? assumed("tackMassKg", deviations)),
     uncertain: doubts.uncertain,
   };
 }
