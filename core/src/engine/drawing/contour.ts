@@ -13,10 +13,39 @@ interface Corner {
   readonly over: number;
 }
 
-/** Where the values lie at or over `level`: one ring for each piece of a triangle of the net, linear within it. */
+/**
+ * Where the values lie at or over `level`: one ring for each run of meshes that lie over it whole, and one for each
+ * piece of a triangle at its edge, linear within it.
+ */
 export function areasOver(net: Net, level: number): readonly (readonly At[])[] {
-  return triangles(net, level)
-    .map((corners) => corners.flatMap((from, i) => kept(from, corners[(i + 1) % 3] ?? from)))
+  const rings: (readonly At[])[] = [];
+  for (let i = 0; i + 1 < net.along; i++) {
+    for (let j = 0; j + 1 < net.across; j++) {
+      let end = j;
+      while (end + 1 < net.across && isOver(net, level, i, end)) end++;
+      if (end > j) rings.push(strip(net, i, j, end));
+      j = end;
+      if (j + 1 < net.across) rings.push(...pieces(net, level, i, j));
+    }
+  }
+  return rings;
+}
+
+/** All four corners of mesh (i, j) at or over the level. */
+function isOver({ value, across }: Net, level: number, i: number, j: number): boolean {
+  const k = i * across + j;
+  return [k, k + 1, k + across, k + across + 1].every((corner) => (value[corner] ?? 0) >= level);
+}
+
+/** The meshes of row i from point `from` to point `to`, as one ring. */
+function strip({ at, across }: Net, i: number, from: number, to: number): readonly At[] {
+  const row = (n: number) => at.slice(n * across + from, n * across + to + 1);
+  return [...row(i), ...row(i + 1).reverse()];
+}
+
+function pieces(net: Net, level: number, i: number, j: number): readonly (readonly At[])[] {
+  return trianglesOf(net, level, i, j)
+    .map((corners) => corners.flatMap((from, k) => kept(from, corners[(k + 1) % 3] ?? from)))
     .filter((ring) => ring.length > 2);
 }
 
@@ -35,18 +64,23 @@ export function linesAt(net: Net, level: number): readonly (readonly At[])[] {
 }
 
 function triangles(net: Net, level: number): readonly (readonly Corner[])[] {
-  const corner = (i: number, j: number): Corner => {
-    const k = i * net.across + j;
-    return { at: net.at[k] ?? [0, 0], over: (net.value[k] ?? 0) - level };
-  };
   const out: (readonly Corner[])[] = [];
   for (let i = 0; i + 1 < net.along; i++) {
-    for (let j = 0; j + 1 < net.across; j++) {
-      const [a, b, c, d] = [corner(i, j), corner(i, j + 1), corner(i + 1, j + 1), corner(i + 1, j)];
-      out.push([a, b, c], [a, c, d]);
-    }
+    for (let j = 0; j + 1 < net.across; j++) out.push(...trianglesOf(net, level, i, j));
   }
   return out;
+}
+
+function trianglesOf(net: Net, level: number, i: number, j: number): readonly (readonly Corner[])[] {
+  const corner = (di: number, dj: number): Corner => {
+    const k = (i + di) * net.across + j + dj;
+    return { at: net.at[k] ?? [0, 0], over: (net.value[k] ?? 0) - level };
+  };
+  const [a, b, c, d] = [corner(0, 0), corner(0, 1), corner(1, 1), corner(1, 0)];
+  return [
+    [a, b, c],
+    [a, c, d],
+  ];
 }
 
 /** The start of an edge where it is over, and the cut where the edge crosses. */
