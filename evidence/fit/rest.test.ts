@@ -47,6 +47,12 @@ describe("the reference case through the rooms", () => {
     expect(Math.abs(rest.rollRad)).toBeLessThan(1e-9);
     expect(rest.smallestEigenvalue).toBeGreaterThan(0);
   });
+  test("its ends rise as those of a stiff body do, head up being positive", () => {
+    const half = (tree.lengthMm / 2) * Math.sin(rest.headUpRad);
+    expect(rest.frontRiseMm).toBeCloseTo(rest.heaveMm + half, 9);
+    expect(rest.rearRiseMm).toBeCloseTo(rest.heaveMm - half, 9);
+    expect(Math.abs(half)).toBeGreaterThan(0.5);
+  });
   test("typed as traces, profile and faces at three stations, its thirds are the same within 2 %", () => {
     const typed = pressed(rested(beliefOf(typedSaddle(inputs)).at({}), backOf(modelHorse()), inputs));
     const apart = thirdMeans(typed).map((mean, i) => relative(mean, thirdMeans(rest)[i] ?? 0));
