@@ -1,6 +1,6 @@
 import type { Candidate, CaseToJudge } from "../../core/src/judge/input.ts";
 import type { Act, HorseAnswer, SaddleAnswer, WorkAnswer } from "../../core/src/terms/answers.ts";
-import { type Changes, candidate, faces, figure, full, sweep } from "./case.ts";
+import { type Changes, candidate, faces, full, sweep } from "./case.ts";
 
 /*
  * The trade's combinations of findings and the answer to each (common practice, no source): finding, rule, answer. One
@@ -71,16 +71,8 @@ export const pressed = (mm: number, knownHand: "yes" | "no" = "yes") => ({
 });
 export const OTHER_HORSE: Changes = { "horses[1]": { ...full.horses[0], name: "Second" } };
 export const fits = (candidates: readonly Candidate[], second: Candidate["after"]): readonly Candidate[] =>
-  candidates.map((one) => ({ ...one, others: [{ horseIndex: 1, after: [...second, ...clear] }] }));
-export const clear = [
-  figure("clearance-girthed", "", 56),
-  figure("clearance-rider-up", "", 52),
-  figure("clearance-half-seat", "", 44),
-  figure("clearance-side", "girthed, near", 20),
-  figure("channel-over-ridge", "mid", 33),
-  figure("channel-width", "mid", 75),
-  figure("rock", "", 3),
-];
+  candidates.map((one) => ({ ...one, others: [{ horseIndex: 1, after: second }] }));
+
 /** No difference to today could be worked out: the readings that move with the rest have no value afterwards. */
 export const restless = sweep("press", 0).map((one) => ({
   ...one,

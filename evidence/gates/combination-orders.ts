@@ -1,5 +1,6 @@
-import { faces, sweep } from "./case.ts";
+import { faces, full, sweep } from "./case.ts";
 import {
+  fits,
   NARROW,
   narrow,
   out,
@@ -112,5 +113,32 @@ export const BEFORE: readonly Row[] = [
     { ...PLATE, "horses[0].girthed.handNear": "tight-at-top", "horses[0].girthed.handOff": "loose" },
     plates,
     { work: "measure-more", also: ["change-plate"] },
+  ],
+  [
+    "hands tight at the tips, the template 12 mm wide: no saddle is given up on that",
+    "fit-hands-against-template",
+    {
+      ...NARROW,
+      "horses[0].template": { nearTop: 0, nearMiddle: 2, nearTip: 4.5, offTop: 0, offMiddle: 2, offTip: 4.5 },
+    },
+    { ...narrow, candidates: sweep("press", 2.4, {}, 12) },
+    { work: "measure-more" },
+  ],
+  [
+    "the other horse's clearances and rock were not read",
+    "right-other-horses",
+    {
+      ...NARROW,
+      "horses[1]": { ...full.horses[0], name: "Second", girthed: {} },
+    },
+    { ...narrow, candidates: fits(sweep("press", 2.4), faces(0)) },
+    { work: "measure-more", also: ["alter-dressed"] },
+  ],
+  [
+    "another saddle, and the rider too heavy: told all the same",
+    "fit-rider-heavy",
+    { ...NARROW, "rider.massDressed": 110 },
+    { ...narrow, candidates: sweep("press", 2.4, {}, 12) },
+    { work: "other-saddle" },
   ],
 ];

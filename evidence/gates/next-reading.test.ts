@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { judgeCase } from "../../core/src/judge/judge-case.ts";
 import { type AnswerWith, nextReading, valuesToTry } from "../../core/src/judge/next-reading.ts";
 import type { WorkAnswer } from "../../core/src/terms/answers.ts";
-import { surveyWith, toJudge } from "./case.ts";
+import { faces, surveyWith, sweep, toJudge } from "./case.ts";
 
 const survey = surveyWith({});
 const splitAt =
@@ -42,6 +42,57 @@ describe("the one next reading", () => {
       () => "measure-more",
     );
     expect(next?.path).toBe("horses[0].moving.uneven");
+  });
+});
+
+describe("what is named is missing, or may be read again more surely", () => {
+  it("a trace that is not there is named by its station, not by what is known of another", () => {
+    const next = nextReading(survey, ["horses[0].traces.rear.cold"], () => "measure-more");
+    expect([next?.path, next?.says]).toEqual([
+      "horses[0].traces.rear.cold",
+      "Read next: the cold trace at the rear, horse 1.",
+    ]);
+  });
+  it("of tracings only the points are drawn again: a temper that stands splits nothing", () => {
+    const next = nextReading(survey, ["horses[0].traces"], (path) =>
+      path.endsWith("temper") ? "spent" : "measure-more",
+    );
+    expect(next?.path).toBe("horses[0].traces[0].points");
+  });
+  it("five values may miss what fits; what the other side was read at does not", () => {
+    const other = surveyWith({ "horses[0].template.offTip": -3 });
+    const next = nextReading(other, ["horses[0].template.nearTip"], (_path, value) =>
+      Number(value) === -3 ? "alter-dressed" : "other-saddle",
+    );
+    expect(next?.leadsTo).toEqual(["other-saddle", "alter-dressed"]);
+  });
+  it("no value is tried in a list's item that nobody has begun", () => {
+    const next = nextReading(survey, ["saddle.past.alterations"], () => {
+      throw new Error("tried");
+    });
+    expect(next).toBeUndefined();
+  });
+  it("diagonals not read: they are named, and not who saw the tree bare", () => {
+    const judged = judgeCase(
+      toJudge(
+        {
+          "saddle.lines": {},
+          "horses[0].template": {
+            nearTop: 0,
+            nearMiddle: -1.5,
+            nearTip: -3,
+            offTop: 0,
+            offMiddle: -1.5,
+            offTip: -3,
+          },
+          "horses[0].girthed.handNear": "tight-at-tip",
+          "horses[0].girthed.handOff": "tight-at-tip",
+        },
+        { computedToday: faces(5.5), candidates: sweep("press", 2.4), fillMm: { near: 11, off: 11 } },
+      ),
+    );
+    expect(judged.answers.work.also).toEqual(["alter-dressed"]);
+    expect(judged.waitsFor).toEqual(["saddle.lines.diagonalNear", "saddle.lines.diagonalOff"]);
   });
 });
 

@@ -2,7 +2,7 @@ import { limitRule } from "../limits/all.ts";
 import { BEARING_HEIGHTS } from "./at-rest.ts";
 import { nothing, panel, panelFirst, setUp, wrongPlace } from "./before-head.ts";
 import type { Choice } from "./choice.ts";
-import { lacksForExchange, lacksForPress } from "./evidence.ts";
+import { contradicted, lacksForExchange, lacksForPress } from "./evidence.ts";
 import { type Fault, faultsOf, unknowns } from "./faults.ts";
 import { askedFirst, restsFirst } from "./first.ts";
 import { headChoice } from "./head.ts";
@@ -108,7 +108,14 @@ function undecided(known: Known): Choice {
   };
 }
 
-/** The remedy, after what comes before it: whether the saddle rests at all, the rider, the panel. */
+/** What is wrong with the rider is told beside whatever else is answered. */
+function withRider(known: Known, choice: Choice): Choice {
+  return { ...choice, rules: [...new Set([...choice.rules, ...riderFaults(known)])] };
+}
+
+/** The remedy, after what comes before it: readings that contradict, whether the saddle rests at all, the rider, the panel. */
 export function choose(known: Known): Choice {
-  return askedFirst(known, restsFirst(known, undecided(known)));
+  const choice = undecided(known);
+  const again = noHead.includes(choice.wish) ? contradicted(known) : undefined;
+  return withRider(known, askedFirst(known, restsFirst(known, again ?? choice)));
 }

@@ -1,11 +1,12 @@
 import type { Candidate, CaseToJudge } from "../input.ts";
+import { measureLimits } from "../measure.ts";
 import type { Tried } from "./best-setting.ts";
 import type { Choice } from "./choice.ts";
 import { curable } from "./cures.ts";
 import { faultsOf, unknowns, withNeeded } from "./faults.ts";
 import type { Judged } from "./judged.ts";
 import type { Known } from "./known.ts";
-import { judgeAll } from "./whole.ts";
+import { afterChange, judgeAll } from "./whole.ts";
 
 const isSignedAlone = ({ survey, horseIndex }: CaseToJudge): boolean =>
   survey.horses[horseIndex]?.onlyThisHorse === "yes";
@@ -32,7 +33,8 @@ export function untold(candidate: Candidate, input: CaseToJudge): Tried["untold"
     if (horseIndex === input.horseIndex) return [];
     const other = candidate.others.find((one) => one.horseIndex === horseIndex);
     if (other === undefined) return [{ horseIndex, missing: [] }];
-    const open = openOf(judgeAll(other.after, "exchange", undefined));
+    const whole = afterChange(measureLimits(input.survey, horseIndex), { ...candidate, after: other.after });
+    const open = openOf(judgeAll(whole, "exchange", undefined));
     return open.length === 0 ? [] : [{ horseIndex, missing: open.flatMap(({ missing }) => missing) }];
   });
 }

@@ -71,6 +71,13 @@ export const FIT_RULES = [
     "horses[].template",
   ),
   practice(
+    "fit-hands-against-template",
+    "The hands show the contrary of what the template says: both are taken again before a saddle is given up.",
+    "horses[].template",
+    "horses[].girthed.handNear",
+    "horses[].girthed.handOff",
+  ),
+  practice(
     "fit-no-plate-at-hand",
     "A head of this mounting would fit, and no plate at hand makes it.",
     "platesAtHand",
