@@ -2,41 +2,16 @@ import { limitRule } from "../limits/all.ts";
 import { BEARING_HEIGHTS } from "./at-rest.ts";
 import { nothing, panel, panelFirst, setUp, wrongPlace } from "./before-head.ts";
 import type { Choice } from "./choice.ts";
-import { contradicted, lacksForExchange, lacksForPress } from "./evidence.ts";
-import { type Fault, faultsOf, unknowns } from "./faults.ts";
+import { contradicted } from "./evidence.ts";
+import { faultsOf, unknowns } from "./faults.ts";
 import { askedFirst, restsFirst } from "./first.ts";
-import { headChoice } from "./head.ts";
+import { head } from "./head-evidence.ts";
 import type { Assume, Judged } from "./judged.ts";
 import type { Known } from "./known.ts";
-import { lacksOfOthers } from "./others.ts";
 import { riderFaults } from "./rider.ts";
-import { hollowsNotRead, isTooWide, isWasted, wasted } from "./wasted.ts";
+import { hollowsNotRead } from "./wasted.ts";
 
 const noHead: readonly Choice["wish"][] = ["spent", "other-saddle"];
-
-/** The head's part: a wasted back is not narrowed into, and a press wants its template and its hands. */
-function head(known: Known, faults: readonly Fault[], assume: Assume): Choice {
-  if (isTooWide(faults) && isWasted(known, assume)) return wasted(known);
-  if (known.tried.length === 0)
-    return { wish: "measure-more", rules: ["fit-cannot-tell"], also: [], missing: known.lacking };
-  const choice = headChoice(known, assume);
-  const changeMm = choice.setting?.setting.changeMm ?? 0;
-  if (changeMm < 0 && isWasted(known, assume)) return wasted(known);
-  const lacks = lacksFor(known, choice, changeMm);
-  return lacks === undefined ? choice : { ...choice, ...lacks, also: [choice.wish] };
-}
-
-/** Heads that other hands bend: what they become, they become for every horse of the saddle. */
-const BENT: readonly Known["build"][] = ["barred-polymer", "solid-polymer"];
-
-/** What the head's own choice still lacks, by how it would be moved. */
-function lacksFor(known: Known, { wish, setting }: Choice, changeMm: number): Choice | undefined {
-  if (wish === "change-plate" || wish === "change-insert")
-    return lacksForExchange(known.horse, known.path, changeMm);
-  if (wish === "other-way" && BENT.includes(known.build)) return lacksOfOthers(known, setting);
-  if (wish !== "alter" && wish !== "set-back") return undefined;
-  return lacksOfOthers(known, setting) ?? lacksForPress(known.horse, known.path, known.template, changeMm);
-}
 
 /**
  * The first remedy whose predicted whole holds, with every limit that cannot be told taken as `assume`:
