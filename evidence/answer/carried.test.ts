@@ -6,6 +6,7 @@ import { formsOf } from "../../core/src/answer/forms.ts";
 import { roadOf } from "../../core/src/answer/road.ts";
 import { doubtsOf, settledAt } from "../../core/src/answer/settle.ts";
 import type { MeasuredLimit } from "../../core/src/judge/input.ts";
+import { templateSpread } from "../../core/src/judge/measure/template.ts";
 import type { Section } from "../../core/src/shape/model.ts";
 import { SEED, surveyOf } from "./examples.ts";
 
@@ -119,4 +120,16 @@ test("a horse's sides: near less off, in width and in angle, where the trade loo
   ]);
   expect(angle?.value).toBeCloseTo(45 - (Math.atan(0.8) * 180) / Math.PI, 9);
   expect(width?.value).toBeCloseTo(75 - 93.75, 9);
+});
+
+/** Feelers are square to the point, so each counts 1 / cos(half-angle) across; own parts by squares, 1 mm for how it is held. */
+test("a template's spread is as sure as two feelers and the hand that holds it", () => {
+  const survey = surveyOf("09-alter-in-the-saddle");
+  const [horse] = survey.horses;
+  if (horse === undefined) throw new Error("no horse");
+  const found = templateSpread(survey.saddle, horse, "horses[0]");
+  const across = 1 / Math.cos((40.5 * Math.PI) / 180);
+  expect(found.value).toBeCloseTo(2 * -3 * across, 9);
+  // A feeler reads to 0.5 mm and shares nothing (assumption, in the instrument records).
+  expect(found.u).toBeCloseTo(1.96 * Math.sqrt(2 * (0.5 * across) ** 2 + 1), 9);
 });

@@ -106,6 +106,7 @@ describe("deviations of the back", () => {
     const moved = model.surface({ "profile.hollow.mm": 2 });
     expect(heightOn(moved, 195, 60) - heightOn(best, 195, 60)).toBeCloseTo(-2, 2);
     expect(heightOn(moved, 0, 60) - heightOn(best, 0, 60)).toBeCloseTo(0, 1);
+    expect(model.uncertain.find(({ id }) => id === "profile.hollow.mm")).toMatchObject({ mean: 0, sd: 1 });
   });
 });
 
