@@ -83,6 +83,8 @@ const OWNER_REASONS: { readonly [rule: string]: string } = {
     "Rider and tack together weigh more than a fifth of what HORSE weighs. A lighter load comes first; no work on a saddle makes up for it.",
   "fit-exchange-against-hands":
     "The hands under the saddle feel the contrary of what that plate would cure, so a template is held into the head first.",
+  "fit-hands-against-template":
+    "The hands under the saddle and the template held into the head say different things, and both are taken again.",
   "fit-not-ridden": "The saddle has not yet been seen ridden.",
   "fit-does-not-rest":
     "In our calculation the saddle does not come to rest on this back as we read it, so we read it again.",
