@@ -8,7 +8,7 @@ import type { Survey } from "@treewright/core/survey/case.ts";
 import type { CaseRead } from "@treewright/core/survey/read-case.ts";
 
 export { type MovedHeads, movedHeads, type SweepPoint } from "@treewright/core/answer/moved-heads.ts";
-export type { Placed } from "@treewright/core/answer/placed.ts";
+export { clearanceRead, headAtClearance, type Placed } from "@treewright/core/answer/placed.ts";
 export type { PressureField, Rest } from "@treewright/core/fit/fit.ts";
 export {
   horseWords,

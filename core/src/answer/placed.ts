@@ -90,3 +90,23 @@ function headOf(tree: Tree, rest: Seat, topMm: number): readonly Place[] {
   const place = inPlace(tree, rest, topMm, tree.stationsMm.front);
   return whole.map(([y, z]) => place([y, z + tree.crownHeightMm]));
 }
+
+/**
+ * The head set so high that its crown clears the back by so much. Nobody reads how high a head stands over its panel,
+ * so the computed height is not shown. The outline runs inside from tip to tip and back outside.
+ */
+export function headAtClearance(head: Placed["head"], clearanceMm: number): Placed["head"] {
+  const crown = Math.max(...head.slice(0, head.length / 2).map(([, z]) => z));
+  return head.map(([y, z]) => [y, z + clearanceMm - crown] as const);
+}
+
+const CLEARANCES = ["clearance-girthed", "clearance-rider-up", "clearance-half-seat"];
+
+/** The first clearance that was read, in the order of the work. */
+export function clearanceRead<Limit extends { readonly rule: string; readonly value: number | undefined }>(
+  limits: readonly Limit[],
+): Limit | undefined {
+  return CLEARANCES.flatMap((rule) =>
+    limits.filter((one) => one.rule === rule && one.value !== undefined),
+  )[0];
+}

@@ -1,10 +1,8 @@
-import type { Placed } from "../answer/placed.ts";
+import { clearanceRead, headAtClearance, type Placed } from "../answer/placed.ts";
 import type { Answer } from "../answer/result.ts";
 import type { JudgedLimit } from "../judge/judgement.ts";
 import { limitRule } from "../judge/limits/all.ts";
 import type { SectionDrawing } from "../report/sheet-data.ts";
-
-const CLEARANCES = ["clearance-girthed", "clearance-rider-up", "clearance-half-seat"];
 
 /**
  * The head at the front as it is drawn: so high that its crown clears the back by what was read (after a change: read
@@ -16,7 +14,7 @@ export function headDrawn({
   wanted,
   chosen,
 }: Answer): Pick<SectionDrawing, "head" | "spread"> {
-  const read = clearanceOf(answers.limitsToday);
+  const read = clearanceRead(answers.limitsToday);
   const today = lifted(placed?.today.front, read);
   if (today === undefined || read === undefined) return { head: undefined, spread: undefined };
   const later = answers.limitsAfter.find((one) => one.rule === read.rule);
@@ -30,19 +28,9 @@ export function headDrawn({
   };
 }
 
-/** The first clearance that was read, in the order of the work. */
-function clearanceOf(limits: readonly JudgedLimit[]): JudgedLimit | undefined {
-  return CLEARANCES.flatMap((rule) =>
-    limits.filter((one) => one.rule === rule && one.value !== undefined),
-  )[0];
-}
-
-/** An outline runs from the near tip inside to the off tip inside, and back outside. */
 function lifted(placed: Placed | undefined, clearance: JudgedLimit | undefined): Placed["head"] | undefined {
   if (placed === undefined || placed.head.length === 0 || clearance?.value === undefined) return undefined;
-  const crown = Math.max(...placed.head.slice(0, placed.head.length / 2).map(([, z]) => z));
-  const up = clearance.value - crown;
-  return placed.head.map(([y, z]) => [y, z + up] as const);
+  return headAtClearance(placed.head, clearance.value);
 }
 
 function spreadOf(head: Placed["head"], spreadMm: number): SectionDrawing["spread"] {

@@ -1,4 +1,6 @@
 import {
+  clearanceRead,
+  headAtClearance,
   isRead,
   type Judged,
   limitRule,
@@ -42,7 +44,7 @@ export function sectionView(point: SweepPoint, station: Station): SectionView | 
     return { at: [(inner[0] + outer[0]) / 2, (inner[1] + outer[1]) / 2], words, outcome: limit.outcome };
   };
   const clearance = placed.head.length > 0 ? clearanceOf(point.limits) : undefined;
-  const head = clearance === undefined ? placed.head : lifted(placed.head, clearance.mm);
+  const head = clearance === undefined ? placed.head : headAtClearance(placed.head, clearance.mm);
   return {
     ...placed,
     head,
@@ -53,26 +55,11 @@ export function sectionView(point: SweepPoint, station: Station): SectionView | 
   };
 }
 
-const CLEARANCES = ["clearance-girthed", "clearance-rider-up", "clearance-half-seat"];
-
-/** The first clearance that was read, in the order of the work. */
 function clearanceOf(limits: readonly Judged[]): SectionView["clearance"] {
-  const read = CLEARANCES.map((rule) =>
-    limits.find((one) => one.rule === rule && one.value !== undefined),
-  ).find((one) => one !== undefined);
+  const read = clearanceRead(limits);
   if (read?.value === undefined) return undefined;
   const state = limitRule(read.rule).state.replaceAll("-", " ");
   return { mm: read.value, words: `${read.value.toFixed(0)} mm`, state };
-}
-
-/**
- * The head set so high that its crown clears the back by so much. How high a head stands over its panel is read by
- * nobody, so the computed height is not shown where a clearance was read.
- */
-function lifted(head: Placed["head"], clearanceMm: number): Placed["head"] {
-  const inside = head.slice(0, head.length / 2);
-  const crown = Math.max(...inside.map(([, z]) => z));
-  return head.map(([y, z]) => [y, z + clearanceMm - crown] as const);
 }
 
 /** Tree's face against the back's; the warm trace where there is no cold one. */
