@@ -105,8 +105,12 @@ test.each(all.map((one) => [one.name, one] as const))(
     const { today, draws } = one.answer;
     if (today?.rest === undefined) return;
     expect(said).toContain(
-      today.rest.ok ? "Today: it comes to rest." : "Today: In the calculation it does not",
+      today.rest.ok
+        ? `Today: it comes to rest (least stiffness ${today.rest.smallestEigenvalue.toFixed(0)} N/mm; ${Math.abs(today.rest.unbalancedXN).toFixed(0)} N`
+        : "Today: In the calculation it does not",
     );
+    const hardest = one.answer.placement?.today?.hardest;
+    if (hardest) expect(said).toContain(`carries ${hardest.meanKPa.toFixed(1)} kPa at most`);
     expect(said).toContain(
       `${Math.round((draws.resting.today ?? Number.NaN) * draws.count)} of ${draws.count}`,
     );

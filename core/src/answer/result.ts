@@ -59,6 +59,8 @@ export interface Answer {
         readonly chosen: ByStation<Placed | undefined> | undefined;
       }
     | undefined;
+  /** The saddle put to and fro along the back; undefined where no fit was worked out. */
+  readonly placement: Settled["placement"] | undefined;
   readonly wanted: Wanted | undefined;
   readonly settings: readonly Setting[];
   readonly lacking: readonly string[];
@@ -88,6 +90,7 @@ export function assembled({ road, seed, judged, settled: drawn, table }: Parts):
     chosen: settled?.after && fitOf(settled.after, settled.setting?.changeMm ?? 0),
     follows: followsOf(settled, table),
     placed: settled && placedOf(settled),
+    placement: settled?.placement,
     wanted: settled && wantedOf(settled.today, table),
     settings: road.settings,
     lacking: road.lacking,

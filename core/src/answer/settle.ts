@@ -6,6 +6,7 @@ import type { Setting } from "../reach/setting.ts";
 import { type AfterDoubts, drawnDoubts, limitsAfter } from "./candidates.ts";
 import { type DrawTable, drawRange, joined } from "./draws.ts";
 import { type MovedDoubt, movedBy } from "./follows.ts";
+import { type PlacementSweep, placementSweep } from "./placement.ts";
 import type { Ready } from "./ready.ts";
 import { type Road, toJudge } from "./road.ts";
 import { movingOf } from "./sweep.ts";
@@ -19,6 +20,11 @@ export interface Settled {
   readonly after: Whole | undefined;
   /** Fine less coarse mesh at the means: added to the doubt of what follows. */
   readonly meshDoubt: MovedDoubt | undefined;
+  /** Put to and fro along the back, today and after the change. */
+  readonly placement: {
+    readonly today: PlacementSweep | undefined;
+    readonly after: PlacementSweep | undefined;
+  };
 }
 
 /** What is settled, with its draws so far. */
@@ -43,7 +49,11 @@ export function settledAt(road: Road, setting: Setting | undefined): Settled | u
     coarse.today &&
     coarse.after &&
     apart(movedBy(today, after), movedBy(coarse.today, coarse.after));
-  return { ready, setting: moved, today, after, meshDoubt };
+  const placement = {
+    today: placementSweep(ready.forms, AS_FOUND, today.pose),
+    after: moving && placementSweep(ready.forms, moving, after?.pose),
+  };
+  return { ready, setting: moved, today, after, meshDoubt, placement };
 }
 
 /** Draws from..to-1 at today's and the chosen setting. */
@@ -80,7 +90,15 @@ function drawnLimits(road: Road, { settled, table }: Drawn): readonly MeasuredLi
 /** What is settled without its change, where that is not the setting that was answered. */
 export function fitting(settled: Settled, setting: Setting | undefined): Settled {
   const same = settled.setting?.id === setting?.id;
-  return same ? settled : { ...settled, setting: undefined, after: undefined, meshDoubt: undefined };
+  return same
+    ? settled
+    : {
+        ...settled,
+        setting: undefined,
+        after: undefined,
+        meshDoubt: undefined,
+        placement: { ...settled.placement, after: undefined },
+      };
 }
 
 /** Doubts at the chosen setting: what was drawn, and what the coarser mesh of the draws may hide. */

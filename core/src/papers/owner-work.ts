@@ -1,4 +1,5 @@
 import type { Answers } from "../judge/judgement.ts";
+import { cautionSays } from "../judge/words/cautions.ts";
 import type { SaddleAnswer, WorkAnswer } from "../terms/answers.ts";
 
 interface Told {
@@ -11,6 +12,7 @@ interface Told {
 
 const LATER = "After that at least twice a year.";
 const AFTER_WORK = `On the day it comes back, for the ridden check on both reins, and again after six to eight weeks. ${LATER}`;
+const SOON = `In six to eight weeks. ${LATER}`;
 const NEVER_MORE =
   "The head is not moved further than agreed. It is never moved by heat, and never on one side alone.";
 const BEYOND =
@@ -40,7 +42,7 @@ const WORK: { readonly [W in WorkAnswer]: Told } = {
   panel: told(
     "The panel is worked on and the saddle ridden. Each fill is dated, and thinned at each visit.",
     HEAD_STAYS,
-    `In six to eight weeks. ${LATER}`,
+    SOON,
   ),
   "change-plate": told(
     "The plate in the head is changed, the head is measured again as it is then fitted, and the ridden check decides. The old plate stays with the saddle.",
@@ -149,6 +151,7 @@ export function toldOf({ horse, saddle, work }: Answers, name: string) {
       ...(repairOnly ? [] : [first && work.id === "not-now" ? named(BEYOND) : named(not)]),
       "Nothing is begun before you have agreed to it.",
     ],
-    next: named(next),
+    // A hollow is looked at again sooner, also where nothing needs doing.
+    next: named(work.id === "nothing" && work.cautions.includes(cautionSays("work-hollow")) ? SOON : next),
   };
 }

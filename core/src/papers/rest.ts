@@ -1,6 +1,7 @@
+import type { PlacementSweep } from "../answer/placement.ts";
 import type { Answer } from "../answer/result.ts";
 import { ASSUMED } from "../fit/assumed.ts";
-import type { Fit } from "../fit/fit.ts";
+import type { Fit, Rest } from "../fit/fit.ts";
 import { refusalSays } from "../fit/refusal-words.ts";
 import type { RestWords } from "../report/sheet-data.ts";
 
@@ -10,7 +11,10 @@ export function restWordsOf(answer: Answer): RestWords {
   const said =
     today === undefined
       ? [noFit(answer)]
-      : [...stands("Today", today), ...stands("After the change", chosen)];
+      : [
+          ...stands("Today", today, answer.placement?.today),
+          ...stands("After the change", chosen, answer.placement?.after),
+        ];
   const parts = [
     share("today", draws.resting.today, draws.count),
     share("after the change", draws.resting.after, draws.count),
@@ -37,13 +41,39 @@ function noFit({ answers: { horse } }: Answer): string {
     : "No fit was worked out: not even the head was read.";
 }
 
-function stands(when: string, fit: Fit | undefined): readonly string[] {
+function stands(
+  when: string,
+  fit: Fit | undefined,
+  placement: PlacementSweep | undefined,
+): readonly string[] {
   if (fit === undefined) return [];
   if (fit.rest === undefined)
     return [
       `${when}: how it rests was not worked out; that takes three traces, a profile and the bearing's readings.`,
     ];
-  return [fit.rest.ok ? `${when}: it comes to rest.` : `${when}: ${refusalSays(fit.rest.why)}`];
+  const shifted = placement === undefined ? [] : [toAndFro(placement)];
+  return [fit.rest.ok ? `${when}: ${atRest(fit.rest)}` : `${when}: ${refusalSays(fit.rest.why)}`, ...shifted];
+}
+
+/** How surely it rests, what is left over along the back, and what a hand would find without load. */
+function atRest({ smallestEigenvalue, unbalancedXN, bridgeMm, rockMm }: Rest): string {
+  const left = `${Math.abs(unbalancedXN).toFixed(0)} N ${unbalancedXN < 0 ? "forward" : "rearward"}`;
+  return `it comes to rest (least stiffness ${smallestEigenvalue.toFixed(0)} N/mm; ${left} along the back is held). Unloaded and hard: gap ${bridgeMm.toFixed(1)} mm, rock ${rockMm.toFixed(1)} mm.`;
+}
+
+/** The worst that comes of where the saddle lies. */
+function toAndFro({ fromMm, toMm, refused, hardest, seatSpanDeg }: PlacementSweep): string {
+  const span = `Put ${Math.abs(fromMm)} mm forward to ${toMm} mm back:`;
+  const tips = refused.map(({ placeMm, why }) =>
+    `at ${placeMm} mm, ${refusalSays(why)}`.replace("at -", "at −"),
+  );
+  const most =
+    hardest === undefined
+      ? []
+      : [
+          `the ${hardest.third} third, ${hardest.side}, carries ${hardest.meanKPa.toFixed(1)} kPa at most, the seat turns by ${seatSpanDeg.toFixed(1)}°.`,
+        ];
+  return [span, ...tips, ...most].join(" ");
 }
 
 function share(when: string, part: number | undefined, count: number): string {
