@@ -110,6 +110,49 @@ describe("deviations of the back", () => {
   });
 });
 
+describe("the back known at the places under a panel, for draws", () => {
+  const [xs, ys] = [Float64Array.of(-10, 60, 200, 330, 390), Float64Array.of(-110, 40, -60, 90, 130)];
+  const everything = Object.fromEntries(
+    model.uncertain.map((one, i) => [one.id, one.kind === "normal" ? one.sd * (i % 2 ? 1.5 : -2) : 0]),
+  );
+  const near = model.surfaceNear(xs, ys);
+  const numbers = () => new Float64Array(xs.length);
+  const read = (surface: SampleSurface, x: Float64Array, y: Float64Array) => {
+    const out = {
+      z: numbers(),
+      zx: numbers(),
+      zy: numbers(),
+      zxx: numbers(),
+      zxy: numbers(),
+      zyy: numbers(),
+    };
+    surface(x.length, x, y, out);
+    return out;
+  };
+  const moved = (far: number) => [xs.map((x) => x + far), ys.map((y) => y - far)] as const;
+  const worst = (far: number, deviations: Deviations) => {
+    const [x, y] = moved(far);
+    const [there, exact] = [read(near(deviations), x, y), read(model.surface(deviations), x, y)];
+    return Math.max(...there.z.map((z, i) => Math.abs(z - (exact.z[i] ?? Number.NaN))));
+  };
+  test("is the same surface there, in any draw, with its slopes", () => {
+    expect(worst(0, everything)).toBeLessThan(1e-9);
+    const [there, exact] = [read(near(everything), xs, ys), read(model.surface(everything), xs, ys)];
+    for (const part of ["zx", "zy", "zxx", "zxy", "zyy"] as const)
+      there[part].forEach((value, i) => {
+        expect(value).toBeCloseTo(exact[part][i] ?? Number.NaN, 10);
+      });
+  });
+  test("strays with the cube of the way from it: 0.02 mm at 4 mm, 0.2 mm at 10 mm", () => {
+    expect(worst(4, everything)).toBeLessThan(0.02);
+    expect(worst(10, everything)).toBeLessThan(0.2);
+    expect(worst(10, everything)).toBeGreaterThan(worst(4, everything));
+  });
+  test("is asked for as many cells as it knows", () => {
+    expect(() => read(near({}), Float64Array.of(1), Float64Array.of(1))).toThrow(/cells: 1 where/);
+  });
+});
+
 describe("sides", () => {
   test("a mirrored horse has a mirrored back", () => {
     const lopsided = modelHorse({ height: (x, y) => crossHeight(x, y > 0 ? y : 1.1 * y), noiseMm: 0.5 });

@@ -1,4 +1,4 @@
-import { combine, gridSurface, type SampleSurface } from "../engine/surface.ts";
+import { combine, gridSurface, nearFields, nearSurface } from "../engine/surface.ts";
 import type { SurveyedHorse, Trace } from "../survey/case.ts";
 import { isRead } from "../survey/reading.ts";
 import { type ByStation, SIDES, STATIONS, type Station } from "../terms/places.ts";
@@ -34,11 +34,22 @@ export function buildBack(horse: SurveyedHorse, temper: Temper): Back | Lacking 
   const midline = midlineOf(horse.profile, xs.front, xs.rear);
   if (midline === undefined) return { lacking: ["profile.points"] };
   const sides = eachStation((station) => all[station].sides);
-  const modes = backModes(sides, xs, midline);
+  const read = backModes(sides, xs, midline);
+  const { grid, base } = read;
+  const modes = modesOf(read);
+  const gridOf = (coefficients: Float64Array) => gridSurface({ ...grid, coefficients });
   return {
     sections: eachStation((station) => all[station].section),
     midlineMm: midline,
-    surface: (deviations) => surfaceOf(modes, all, deviations),
+    surface: (deviations) => {
+      const coefficients = new Float64Array(base.length);
+      combine(base, modes, weightsOf(all, deviations), coefficients);
+      return gridOf(coefficients);
+    },
+    surfaceNear: (x, y) => {
+      const fields = nearFields(gridOf(base), modes.map(gridOf), x, y);
+      return (deviations) => nearSurface(fields, weightsOf(all, deviations));
+    },
     uncertain: uncertainOf(all),
     loftErrorMm: loftError(sides, xs),
   };
@@ -71,30 +82,22 @@ function formAt(horse: SurveyedHorse, station: Station, temper: Temper): FormedS
 
 const temperOf = (trace: Trace): Temper => (trace.temper === "warm" ? "warm" : "cold");
 
-/** Best estimate plus the scaled modes of the deviations: one sum of arrays. */
-function surfaceOf(
-  modes: BackModes,
-  formed: ByStation<FormedSection>,
-  deviations: Deviations,
-): SampleSurface {
-  const used: Float64Array[] = [];
-  const weights: number[] = [];
-  const add = (mode: Float64Array, weight: number) => {
-    if (weight === 0) return;
-    used.push(mode);
-    weights.push(weight);
-  };
-  for (const station of STATIONS) {
-    for (const side of SIDES) {
+/** How much of each of the back's modes a draw has in it, in the order of `modesOf`. */
+function weightsOf(formed: ByStation<FormedSection>, deviations: Deviations): readonly number[] {
+  const sides = STATIONS.flatMap((station) =>
+    SIDES.flatMap((side) => {
       const { widthMm, tiltRad } = shiftOf(formed[station].ids, side, deviations);
-      add(modes.width[station][side], widthMm);
-      add(modes.tilt[station][side], tiltRad);
-    }
-  }
-  add(modes.hollow, deviations[HOLLOW] ?? 0);
-  const coefficients = new Float64Array(modes.base.length);
-  combine(modes.base, used, weights, coefficients);
-  return gridSurface({ ...modes.grid, coefficients });
+      return [widthMm, tiltRad];
+    }),
+  );
+  return [...sides, deviations[HOLLOW] ?? 0];
+}
+
+function modesOf({ width, tilt, hollow }: BackModes): readonly Float64Array[] {
+  const sides = STATIONS.flatMap((station) =>
+    SIDES.flatMap((side) => [width[station][side], tilt[station][side]]),
+  );
+  return [...sides, hollow];
 }
 
 function uncertainOf(formed: ByStation<FormedSection>): readonly Uncertain[] {

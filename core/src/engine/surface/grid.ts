@@ -51,6 +51,6 @@ export function combine(
     if (!mode || weight === undefined || mode.length !== base.length) {
       throw new RangeError(`modes: number ${m} has no weight or another length than the base`);
     }
-    for (let i = 0; i < out.length; i++) out[i] = out[i]! + weight * mode[i]!;
+    if (weight !== 0) for (let i = 0; i < out.length; i++) out[i] = out[i]! + weight * mode[i]!;
   }
 }
