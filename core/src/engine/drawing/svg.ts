@@ -14,7 +14,7 @@ export const FAMILIES: { readonly [F in Face]: string } = {
  */
 export function svgOf(page: Page, title: string, language = "en", style = ""): string {
   const { width, height } = page;
-  const parts = page.items.map((item) => part(item));
+  const parts = page.items.map((item) => itemAsSvg(item));
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" xml:lang="${escaped(language)}">`,
     `<title>${escaped(title)}</title>`,
@@ -25,7 +25,8 @@ export function svgOf(page: Page, title: string, language = "en", style = ""): s
   ].join("\n");
 }
 
-function part(item: Item): string {
+/** One item as an element, mm. */
+export function itemAsSvg(item: Item): string {
   const named = `data-name="${escaped(item.name)}"`;
   if (item.kind === "text") return written(item, named);
   if (item.kind === "band") return band(item, named);
@@ -84,7 +85,7 @@ const ESCAPES: { readonly [sign: string]: string } = {
   "'": "&apos;",
 };
 
-function escaped(said: string): string {
+export function escaped(said: string): string {
   return Array.from(said)
     .filter(allowedInXml)
     .map((sign) => ESCAPES[sign] ?? sign)
