@@ -1,0 +1,57 @@
+import { balanceAt } from "./balance.ts";
+import { layerSums, sumLayer } from "./fibres.ts";
+import { NoBalance } from "./bend.ts";
+import type { Layer, Section, SectionState } from "./section.ts";
+
+/** What one layer bears. Strains without unit, stretch positive, at its faces. */
+export interface LayerReading {
+  readonly name: string;
+  readonly forceN: number;
+  readonly strain: readonly [number, number];
+  /** Greatest stretch that stress goes with: strain less what a fibre has kept. A crushed fibre parts by this sooner. */
+  readonly stretch: number;
+  /** Greatest squeeze that a fibre has kept, as a positive strain. */
+  readonly crushed: number;
+  /** Greatest sum of plastic strain, whichever way. */
+  readonly accumulated: number;
+  readonly slip: number;
+  /** Stretched past what its law says parts it. */
+  readonly parted: boolean;
+}
+
+export interface SectionReading {
+  readonly momentNmm: number;
+  readonly layers: readonly LayerReading[];
+}
+
+/** Moment, forces and strains of a section as it stands. */
+export function readSection(section: Section, state: SectionState): SectionReading {
+  const balance = balanceAt(section, state, state.curvaturePerMm);
+  if (balance === undefined) throw new NoBalance("the section as it stands is not in balance");
+  return {
+    momentNmm: balance.momentNmm,
+    layers: section.layers.map((layer, i) => readLayer(section, state, layer, i)),
+  };
+}
+
+function readLayer({ fibres }: Section, state: SectionState, layer: Layer, i: number): LayerReading {
+  const sums = layerSums();
+  const axial = state.axial[i]!;
+  const from = i * fibres;
+  sumLayer(layer, fibres, state.curvaturePerMm, axial, state.plastic, from, sums);
+  const face = (state.curvaturePerMm * layer.thicknessMm) / 2;
+  const own = state.plastic.subarray(from, from + fibres);
+  const stretch = Math.max(axial - face - own[0]!, axial + face - own[fibres - 1]!, 0);
+  return {
+    name: layer.name,
+    forceN: sums.forceN,
+    strain: [axial - Math.abs(face), axial + Math.abs(face)],
+    stretch,
+    crushed: own.reduce((most, one) => Math.max(most, -one), 0),
+    accumulated: state.accumulated
+      .subarray(from, from + fibres)
+      .reduce((most, one) => Math.max(most, one), 0),
+    slip: state.slip[i]!,
+    parted: layer.law.kind === "crushing" && stretch > layer.law.partsAtStretch,
+  };
+}
