@@ -1,6 +1,8 @@
 import { z } from "zod";
 import { calliperOnBare } from "./calliper-on-bare.ts";
+import { barsSchema } from "./saddle-bars.ts";
 import { bearingSchema, panelSchema } from "./saddle-bearing.ts";
+import { girthingSchema } from "./saddle-girthing.ts";
 import { headSchema, linesSchema } from "./saddle-lines.ts";
 import { buildSchema, lookedSchema } from "./saddle-looked.ts";
 import { pastSchema, standingOfSaddleSchema } from "./saddle-past.ts";
@@ -19,6 +21,8 @@ export const saddleSchema = z
     lines: linesSchema.prefault({}),
     head: headSchema.prefault({}),
     bearing: bearingSchema.prefault({}),
+    girthing: girthingSchema.prefault({}),
+    bars: barsSchema.prefault({}),
     panel: panelSchema.prefault({}),
     mounting: mountingSchema.prefault({}),
   })

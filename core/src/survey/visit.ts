@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { ridesSchema } from "./rider-rides.ts";
 import { measured, said, words } from "./typed.ts";
 
 const mayDo = z.enum(["qualified", "trainee", "no", "unknown"]).default("unknown");
@@ -60,5 +61,6 @@ export const riderSchema = z
       about: "stirrup hole really ridden, off side",
     }),
     seatTooSmall: said("seat too small for the rider"),
+    rides: ridesSchema.prefault({}),
   })
   .meta({ description: "the rider and what sits on the horse" });
