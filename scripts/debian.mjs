@@ -12,6 +12,14 @@ const needs = [
   },
   { program: "pdftoppm", package: "poppler-utils", without: "the printed sheets, measured on their raster" },
 ];
+/** Modules of the machine's own Python that a check reads files back with. */
+const modules = [
+  {
+    program: "ezdxf",
+    package: "python3-ezdxf",
+    without: "drawings for a cutter, read back and audited by another program",
+  },
+];
 /** Text outside our own embedded fonts would be empty boxes without any system font. */
 const alongside = ["fonts-liberation"];
 
@@ -33,8 +41,11 @@ function apt(args) {
   }).status;
 }
 
+const hasEzdxf = () =>
+  spawnSync("/usr/bin/python3", ["-c", "import ezdxf"], { stdio: "ignore" }).status === 0;
+
 function missing() {
-  return needs.filter((need) => !isOnPath(need.program));
+  return [...needs.filter((need) => !isOnPath(need.program)), ...(hasEzdxf() ? [] : modules)];
 }
 
 export function missingPrograms() {

@@ -7,6 +7,7 @@ import { root } from "./ready.mjs";
 /** The words in a source text that tell that a program is used. */
 const speaksOf = {
   chromium: /playwright-core|\/chromium/,
+  ezdxf: /import ezdxf/,
   pdftoppm: /"pdf(toppm|totext|tocairo|info|fonts)"/,
 };
 const folders = ["core/src", "bridges", "apps", "evidence"];

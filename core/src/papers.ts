@@ -1,15 +1,26 @@
 import type { Answer } from "./answer/result.ts";
+import type { Layered } from "./engine/drawing/layered.ts";
 import type { Document, Measure } from "./engine/drawing.ts";
 import { letterDataOf } from "./papers/letter.ts";
 import { sheetDataOf } from "./papers/sheet.ts";
 import { templateDataOf } from "./papers/template.ts";
+import { cutTemplateOf } from "./report/cut-template.ts";
+import { halfTemplateOf } from "./report/half-template.ts";
 import { letterOf } from "./report/letter.ts";
 import { sheetOf } from "./report/sheet.ts";
 import { templateOf } from "./report/template.ts";
+import type { TemplateData } from "./report/template-data.ts";
 import type { Survey } from "./survey/case.ts";
 
 export const PAPER_KINDS = ["letter", "sheet", "template"] as const;
 export type PaperKind = (typeof PAPER_KINDS)[number];
+
+/** How a template is asked for. */
+export interface TemplateAsked {
+  /** The face of the head; else the one that the saddle's state asks for. */
+  readonly face?: TemplateData["face"] | undefined;
+  readonly byHalves?: boolean;
+}
 
 /**
  * One paper of an answer as drawing data: what was answered is put in words and handed to the report. `measure` is the
@@ -20,9 +31,20 @@ export function documentOf(
   survey: Survey,
   answer: Answer,
   measure: Measure,
+  { face, byHalves = false }: TemplateAsked = {},
 ): Document | undefined {
   if (kind === "letter") return letterOf(letterDataOf(survey, answer), measure);
   if (kind === "sheet") return sheetOf(sheetDataOf(survey, answer), measure);
-  const template = templateDataOf(survey, answer);
-  return template && templateOf(template, measure);
+  const template = templateDataOf(survey, answer, face);
+  return template && (byHalves ? halfTemplateOf : templateOf)(template, measure);
+}
+
+/** The same template for a machine that cuts: bare outlines and marks, no sheet. */
+export function cutTemplate(
+  survey: Survey,
+  answer: Answer,
+  { face, byHalves = false }: TemplateAsked = {},
+): Layered | undefined {
+  const template = templateDataOf(survey, answer, face);
+  return template && cutTemplateOf(template, byHalves);
 }

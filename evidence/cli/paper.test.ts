@@ -9,14 +9,25 @@ const head = join(examples, "09-alter-in-the-saddle.json");
 const isPdf = (path: string): boolean => readFileSync(path, "latin1").startsWith("%PDF-");
 
 describe("template", () => {
-  it("writes the wanted head as PDF and as SVG", () => {
+  it("writes the wanted head as PDF, and as SVG and DXF for a cutter", () => {
     const folder = folderWith({});
     const pdf = treewright(["template", head, "--out", join(folder, "head.pdf")]);
     expect(pdf.code).toBe(0);
     expect(isPdf(join(folder, "head.pdf"))).toBe(true);
     const svg = treewright(["template", head, "--out", join(folder, "deep", "head.svg")]);
     expect(svg.code).toBe(0);
-    expect(readFileSync(join(folder, "deep", "head.svg"), "utf8")).toContain('width="210mm"');
+    expect(readFileSync(join(folder, "deep", "head.svg"), "utf8")).toMatch(/ width="\d+mm".*<g id="cut">/s);
+    const dxf = treewright([
+      "template",
+      head,
+      "--face",
+      "inside",
+      "--half",
+      "--out",
+      join(folder, "head.dxf"),
+    ]);
+    expect(dxf.code).toBe(0);
+    expect(readFileSync(join(folder, "head.dxf"), "latin1")).toContain("AC1015");
     expect(wideLines(pdf)).toEqual([]);
   });
 
@@ -36,6 +47,8 @@ describe("template", () => {
   it("asks which horse where there are two, and for a name it can write", () => {
     expect(treewright(["template", join(examples, "16-two-ponies-loose-bar.json")]).code).toBe(2);
     expect(treewright(["template", head, "--out", "head.docx"]).code).toBe(2);
+    expect(treewright(["template", head, "--as", "dxf", "--out", "head.svg"]).code).toBe(2);
+    expect(treewright(["template", head, "--face", "left"]).code).toBe(2);
     expect(treewright(["template", head, "--out", "/dev/null/head.pdf"]).code).toBe(3);
   });
 });

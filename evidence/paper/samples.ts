@@ -51,6 +51,7 @@ export function template(spreadMm: number, over: Partial<TemplateData> = {}): Te
     today: headOf(spreadMm - 8, 98),
     spread: { value: spreadMm, u: 3.2 },
     depth: { value: 96, u: 1.5 },
+    allowed: "allowed for: panel 25 mm",
     halfAngle: { near: { value: 42.1, u: 1.8 }, off: { value: 41.7, u: 1.8 } },
     station: "front, at the tree points",
     temper: "cold",
@@ -162,6 +163,7 @@ export function sheet(over: Partial<SheetData> = {}): SheetData {
     ],
     next: "Clearance over the withers in half-seat.",
     missing: ["Warm trace at the front"],
+    known: [],
     rest: {
       says: ["Today: it comes to rest."],
       assumed: ["stiffness of the back: 0.06 MPa (0.03 to 0.2)"],

@@ -11,3 +11,10 @@ export function horseNamed(survey: Survey, given: Given): number | undefined {
     return wanted === undefined ? undefined : wanted - 1;
   throw new Stop(EXIT.wrongUse, `--horse ${wanted}: this case has ${survey.horses.length}.`);
 }
+
+/** The horse that --horse names; the only one of a case needs no name. */
+export function oneHorse(survey: Survey, given: Given): number {
+  const horse = horseNamed(survey, given) ?? (survey.horses.length === 1 ? 0 : undefined);
+  if (horse !== undefined) return horse;
+  throw new Stop(EXIT.wrongUse, `This case has ${survey.horses.length} horses: say which with --horse N.`);
+}

@@ -1,7 +1,15 @@
 import { join } from "node:path";
 import type { Answer } from "@treewright/core/answer.ts";
+import { cutSvgOf } from "@treewright/core/engine/drawing/cut-svg.ts";
+import { dxfOf } from "@treewright/core/engine/drawing/dxf.ts";
 import type { Document } from "@treewright/core/engine/drawing.ts";
-import { documentOf, PAPER_KINDS, type PaperKind } from "@treewright/core/papers.ts";
+import {
+  cutTemplate,
+  documentOf,
+  PAPER_KINDS,
+  type PaperKind,
+  type TemplateAsked,
+} from "@treewright/core/papers.ts";
 import type { Survey } from "@treewright/core/survey/case.ts";
 import type { Paper } from "@treewright/paper/paper.ts";
 import { paperInNode } from "@treewright/paper/paper-node.ts";
@@ -27,9 +35,14 @@ async function orRefused<T>(kind: PaperKind, act: () => T | Promise<T>): Promise
   }
 }
 
-async function laidOut(kind: PaperKind, survey: Survey, result: Answer): Promise<Document | undefined> {
+async function laidOut(
+  kind: PaperKind,
+  survey: Survey,
+  result: Answer,
+  asked: TemplateAsked = {},
+): Promise<Document | undefined> {
   const { measure } = await paper();
-  return orRefused(kind, () => documentOf(kind, survey, result, measure));
+  return orRefused(kind, () => documentOf(kind, survey, result, measure, asked));
 }
 
 /** Writes a document as PDF or, by the ending of its name, as SVG: one file a page, numbered from the second on. */
@@ -47,14 +60,21 @@ async function writeDocument(path: string, kind: PaperKind, document: Document):
   });
 }
 
-/** The wanted head at 1:1; undefined where there is none to draw. */
+/** The wanted head at 1:1, on paper or for a machine that cuts; undefined where there is none to draw. */
 export async function writeTemplate(
   path: string,
   survey: Survey,
   result: Answer,
+  asked: TemplateAsked,
 ): Promise<string[] | undefined> {
-  const document = await laidOut("template", survey, result);
-  return document && writeDocument(path, "template", document);
+  if (path.endsWith(".pdf")) {
+    const document = await laidOut("template", survey, result, asked);
+    return document && writeDocument(path, "template", document);
+  }
+  const drawing = cutTemplate(survey, result, asked);
+  if (drawing === undefined) return undefined;
+  writeWhole(path, path.endsWith(".dxf") ? dxfOf(drawing) : cutSvgOf(drawing));
+  return [path];
 }
 
 /** Letter, sheet and template of one answer, the template as SVG too; the names of what was written. */

@@ -18,6 +18,8 @@ export interface TemplateData {
   readonly spread: Figure;
   /** From the crown of this face to the level of the tips, mm. */
   readonly depth: Figure;
+  /** What lies between the back and this line, in words with millimetres. */
+  readonly allowed: string;
   /** Each half to the tree's own centre plane, degrees. */
   readonly halfAngle: BySide<Figure | undefined>;
   /** Place of the trace, in words ("front, at the tree points"). */

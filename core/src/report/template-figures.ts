@@ -39,7 +39,7 @@ export function templateFigures(data: TemplateData, width: number, measure: Meas
     { x: 0, block: left },
     { x: half + 2, block: right },
   ]);
-  const key = paragraph("key", keyWords(data), SMALL, width, measure);
+  const key = paragraph("key", `${capital(data.allowed)}. ${keyWords(data)}`, SMALL, width, measure);
   const whole = stacked([both, key], 2);
   const rule: Item = line("figures, rule", "thin", [
     [0, whole.height + 2],
@@ -47,6 +47,8 @@ export function templateFigures(data: TemplateData, width: number, measure: Meas
   ]);
   return { items: [...whole.items, rule], height: whole.height + 4 };
 }
+
+const capital = (said: string): string => said.slice(0, 1).toUpperCase() + said.slice(1);
 
 function keyWords(data: TemplateData): string {
   const today = data.today

@@ -16,7 +16,7 @@ export interface HeadParts {
 }
 
 /** The wanted head, today's over it, the level of the tips, and the dimensions. */
-export function headParts(data: TemplateData, measure: Measure): HeadParts {
+export function headParts(data: TemplateData, measure: Measure, by: "whole" | "halves"): HeadParts {
   const crown = data.wanted.near[0]?.[1] ?? 0;
   const down = ([y, z]: At): At => [y, crown - z];
   const all = [data.wanted, ...(data.today ? [data.today] : [])]
@@ -30,16 +30,7 @@ export function headParts(data: TemplateData, measure: Measure): HeadParts {
     ...doubt(data, tips),
     ...outline("wanted head", data.wanted, down, "medium", false),
     ...(data.today ? outline("today's head", data.today, down, "thin", true) : []),
-    ...levelDimension(
-      "spread",
-      tips.near,
-      tips.off,
-      level + 14,
-      printed(data.spread, "mm"),
-      FIGURE,
-      measure,
-      0.25,
-    ),
+    ...(by === "whole" ? wholeSpread(data, tips, level, measure) : halfSpreads(tips, level, measure)),
     ...uprightDimension("depth", [0, 0], [0, level], 14, printed(data.depth, "mm"), FIGURE),
     ...faceWords(data, level),
   ];
@@ -53,6 +44,30 @@ export function headParts(data: TemplateData, measure: Measure): HeadParts {
     bottom: Math.max(...ys),
   };
 }
+
+interface Tips {
+  readonly near: At;
+  readonly off: At;
+}
+
+/** The figure left of the middle, where a centre plane does not run through it. */
+const wholeSpread = ({ spread }: TemplateData, { near, off }: Tips, level: number, measure: Measure) =>
+  levelDimension("spread", near, off, level + 14, printed(spread, "mm"), FIGURE, measure, 0.25);
+
+/** Each half from the centre plane to its tip, so that a half alone can be checked. */
+const halfSpreads = (tips: Tips, level: number, measure: Measure): readonly Item[] =>
+  SIDES.flatMap((side) => {
+    const figure = printed({ value: Math.abs(tips[side][0]), u: undefined }, "mm");
+    return levelDimension(
+      `half spread, ${side}`,
+      [0, level],
+      tips[side],
+      level + 14,
+      figure,
+      FIGURE,
+      measure,
+    );
+  });
 
 function outline(
   name: string,
@@ -84,7 +99,7 @@ function centrePlane(level: number): readonly Item[] {
   return strokes;
 }
 
-function tipsLevel(tips: { near: At; off: At }, level: number): readonly Item[] {
+function tipsLevel(tips: Tips, level: number): readonly Item[] {
   return [
     line("level of the tips", "thin", [
       [tips.near[0], level],
@@ -98,7 +113,7 @@ function tipsLevel(tips: { near: At; off: At }, level: number): readonly Item[] 
 }
 
 /** How far each tip may really lie to either side, at true scale: half of the spread's doubt on each. */
-function doubt(data: TemplateData, tips: { near: At; off: At }): readonly Item[] {
+function doubt(data: TemplateData, tips: Tips): readonly Item[] {
   const { u } = data.spread;
   if (u === undefined || u === 0) return [];
   return SIDES.flatMap((side) => {

@@ -7,11 +7,11 @@ import { HEADING } from "./looks.ts";
 import { registerMarks } from "./register-marks.ts";
 import type { TemplateData } from "./template-data.ts";
 import { templateFigures } from "./template-figures.ts";
-import { headParts } from "./template-parts.ts";
+import { type HeadParts, headParts } from "./template-parts.ts";
 import { templateRoom, templateSheets } from "./template-sheet.ts";
 
 /** Neighbouring sheets share this much, mm. */
-const OVERLAP = 12;
+export const OVERLAP = 12;
 /** Room about the outline for what is written on it: at the sides, above, below, mm. */
 const MARGIN = { side: 4, above: 4, below: 19 };
 
@@ -20,11 +20,25 @@ const MARGIN = { side: 4, above: 4, below: 19 };
  * register marks. Near is left, seen from behind.
  */
 export function templateOf(data: TemplateData, measure: Measure): Document {
+  return laidOut(data, measure, headParts(data, measure, "whole"), (from, to, width) =>
+    tiles(from, to, width, OVERLAP),
+  );
+}
+
+/**
+ * Lays what `columnsOf` cuts the drawing into, from `from` to `to`, mm, each on a sheet of its own (and on more than one
+ * where it is too deep), with register marks in the strips that neighbours share.
+ */
+export function laidOut(
+  data: TemplateData,
+  measure: Measure,
+  head: HeadParts,
+  columnsOf: (from: number, to: number, width: number) => readonly Stretch[],
+): Document {
   const room = templateRoom(data.facts, measure);
   const figures = templateFigures(data, room.width, measure);
-  const head = headParts(data, measure);
   const high = room.height - figures.height - 8;
-  const columns = tiles(head.left - MARGIN.side, head.right + MARGIN.side, room.width, OVERLAP);
+  const columns = columnsOf(head.left - MARGIN.side, head.right + MARGIN.side, room.width);
   const rows = tiles(head.top - MARGIN.above, head.bottom + MARGIN.below, high, OVERLAP);
   const sheets = rows.flatMap((row, r) =>
     columns.map((column, c): readonly Item[] => [

@@ -23,6 +23,8 @@ export interface WantedHalf {
 export interface WantedHead extends WantedHalf {
   readonly spreadMm: number;
   readonly depthMm: number;
+  /** Panel that was allowed for between it and the back, mm; 0 for a tree laid on the back itself. */
+  readonly panelMm: number;
   readonly larger: Side;
   /** What each side by itself would take. */
   readonly sides: BySide<WantedHalf>;
@@ -49,7 +51,8 @@ export function wantedHead(section: Section, wish: Wish, deviations: Deviations)
     return { lacking: [typeof near === "string" ? near : String(off)] };
   const larger = near.halfSpreadMm > off.halfSpreadMm ? "near" : "off";
   const half = larger === "near" ? near : off;
-  return { ...half, spreadMm: 2 * half.halfSpreadMm, depthMm: wish.depthMm, larger, sides: { near, off } };
+  const { depthMm, panelMm } = wish;
+  return { ...half, spreadMm: 2 * half.halfSpreadMm, depthMm, panelMm, larger, sides: { near, off } };
 }
 
 /** Outside the tips, mm, of a head whose points are this thick. */

@@ -17,7 +17,7 @@ export interface Box {
   readonly bottom: number;
 }
 
-/** What all lines of a drawing span, and where its words begin. Throws RangeError where there is no line, or a length that is no number. */
+/** What all lines of a drawing span, and about what its words do. Throws RangeError where there is no line, or a length that is no number. */
 export function boxOf({ layers }: Layered): Box {
   const points = LAYERS.flatMap((layer) => layers[layer]).flatMap(pointsOf);
   const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
@@ -33,5 +33,18 @@ export function boxOf({ layers }: Layered): Box {
 
 function pointsOf(item: Item): readonly At[] {
   if (item.kind === "line") return item.points;
-  return item.kind === "text" ? [item.at] : item.rings.flat();
+  return item.kind === "text" ? aboutWords(item) : item.rings.flat();
 }
+
+/** About where level words begin and end: a cutter sets them in a type of its own. */
+function aboutWords({ at: [x, y], words, size, anchor }: Extract<Item, { kind: "text" }>): readonly At[] {
+  const wide = words.length * size * SIGN_WIDE;
+  const from = anchor === "start" ? x : anchor === "end" ? x - wide : x - wide / 2;
+  return [
+    [from, y],
+    [from + wide, y],
+  ];
+}
+
+/** Width of a sign of even type as part of its body (about; from memory). */
+const SIGN_WIDE = 0.62;
