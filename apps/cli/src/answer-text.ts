@@ -7,6 +7,7 @@ import {
   workWords,
 } from "@treewright/core/judge/answer-words.ts";
 import type { Answered } from "@treewright/core/judge/judgement.ts";
+import { bodyLines, identityLines } from "@treewright/core/papers/horse-known.ts";
 import { aboutPath } from "@treewright/core/survey/about-path.ts";
 import { beside, wrap } from "./columns.ts";
 import { followLines } from "./follow-text.ts";
@@ -47,6 +48,13 @@ function missingLines(lacking: readonly string[]): string[] {
   ];
 }
 
+/** The horse by its numbers, its mass, its condition and what it carries: beside the answers. */
+function knownLines(result: Answer): string[] {
+  const lines = [...identityLines(result), ...(result.body ? bodyLines(result.body) : [])];
+  if (lines.length === 0) return [];
+  return ["The horse, and what it carries", ...lines.flatMap((text) => wrap(`- ${text}`, 2, 2)), ""];
+}
+
 function footLines({ engine, inputHash, seed, draws }: Answer): string[] {
   const drawn = draws.of === 0 ? "no draws" : `${draws.count} draws from seed ${seed}`;
   const text = `U: half of the central 95 % of the draws. Engine ${engine}, readings ${inputHash.slice(0, 12)}, ${drawn}.`;
@@ -76,6 +84,7 @@ export function answerText(result: Answer): string[] {
     ...(next ? ["The one reading to take next", ...wrap(next.says, 2), ""] : []),
     ...limitLines(result),
     ...followLines(result),
+    ...knownLines(result),
     ...missingLines(result.lacking),
     ...(cautions.some((text) => !isStop(text)) ? ["Cautions"] : []),
     ...cautions.filter((text) => !isStop(text)).flatMap((text) => wrap(`- ${text}`, 2, 2)),

@@ -1,16 +1,19 @@
 import type { Fit } from "../fit/fit.ts";
+import { type BodyAdvice, bodyAdvice } from "../judge/body-advice.ts";
 import type { JudgedCase } from "../judge/judge-case.ts";
 import type { Answers } from "../judge/judgement.ts";
 import type { Setting } from "../reach/setting.ts";
 import type { Head } from "../shape/model.ts";
 import type { WantedHead } from "../shape/wanted-head.ts";
+import type { SurveyedHorse } from "../survey/case.ts";
 import type { ByStation } from "../terms/places.ts";
 import { DRAWS, type DrawTable, doubtOf, restingPart } from "./draws.ts";
 import { type Moved, type MovedDoubt, movedBy } from "./follows.ts";
 import { ENGINE, hashOf } from "./identity.ts";
 import { type Placed, placedAlong } from "./placed.ts";
+import type { PlacementSweep } from "./placement.ts";
 import type { Road } from "./road.ts";
-import { doubtsOf, fitting, type Settled } from "./settle.ts";
+import { type Changed, changedIn, doubtsOf, type Settled } from "./settle.ts";
 import { fitOf, type Whole } from "./whole.ts";
 
 /** How far the draws behind an answer have come. */
@@ -60,8 +63,14 @@ export interface Answer {
       }
     | undefined;
   /** The saddle put to and fro along the back; undefined where no fit was worked out. */
-  readonly placement: Settled["placement"] | undefined;
+  readonly placement:
+    | { readonly today: PlacementSweep | undefined; readonly after: PlacementSweep | undefined }
+    | undefined;
   readonly wanted: Wanted | undefined;
+  /** The horse's own numbers as they were read; empty where not. */
+  readonly identity: SurveyedHorse["identity"];
+  /** Mass, load and condition: advice beside the answers. */
+  readonly body: BodyAdvice | undefined;
   readonly settings: readonly Setting[];
   readonly lacking: readonly string[];
   readonly draws: DrawnSoFar;
@@ -75,8 +84,8 @@ export interface Parts {
   readonly table: DrawTable;
 }
 
-export function assembled({ road, seed, judged, settled: drawn, table }: Parts): Answer {
-  const settled = drawn && fitting(drawn, judged.answers.setting);
+export function assembled({ road, seed, judged, settled, table }: Parts): Answer {
+  const changed = settled && changedIn(settled, judged.answers.setting);
   const { survey, horseIndex } = road;
   return {
     horse: survey.horses[horseIndex]?.name ?? "",
@@ -87,23 +96,30 @@ export function assembled({ road, seed, judged, settled: drawn, table }: Parts):
     seed,
     answers: judged.answers,
     today: settled && fitOf(settled.today, 0),
-    chosen: settled?.after && fitOf(settled.after, settled.setting?.changeMm ?? 0),
-    follows: followsOf(settled, table),
-    placed: settled && placedOf(settled),
-    placement: settled?.placement,
+    chosen: changed?.after && fitOf(changed.after, changed.setting.changeMm),
+    follows: followsOf(settled, changed, table),
+    placed: settled && placedOf(settled, changed),
+    placement: settled && { today: settled.placementToday, after: changed?.placement() },
     wanted: settled && wantedOf(settled.today, table),
+    identity: survey.horses[horseIndex]?.identity ?? { transponder: "", ueln: "" },
+    body: bodyAdvice(survey, horseIndex),
     settings: road.settings,
     lacking: road.lacking,
-    draws: drawnSoFar(settled, table),
+    draws: drawnSoFar(settled, changed, table),
   };
 }
 
-function followsOf(settled: Settled | undefined, table: DrawTable): Follows | undefined {
-  if (settled?.after === undefined) return undefined;
-  return { moved: movedBy(settled.today, settled.after), doubt: doubtsOf(settled, table).moved };
+function followsOf(
+  settled: Settled | undefined,
+  changed: Changed | undefined,
+  table: DrawTable,
+): Follows | undefined {
+  if (settled === undefined || changed?.after === undefined) return undefined;
+  return { moved: movedBy(settled.today, changed.after), doubt: doubtsOf(changed, table).moved };
 }
 
-function placedOf({ ready, today, after }: Settled): Answer["placed"] {
+function placedOf({ ready, today }: Settled, changed: Changed | undefined): Answer["placed"] {
+  const after = changed?.after;
   return { today: placedAlong(ready.forms, today), chosen: after && placedAlong(ready.forms, after) };
 }
 
@@ -116,11 +132,18 @@ function wantedOf({ wanted, head: today }: Whole, table: DrawTable): Wanted | un
   return { head, temper, spreadUMm: doubt("spread"), halfAngleURad: doubt("half-angle"), today };
 }
 
-function drawnSoFar(settled: Settled | undefined, table: DrawTable): DrawnSoFar {
+function drawnSoFar(
+  settled: Settled | undefined,
+  changed: Changed | undefined,
+  table: DrawTable,
+): DrawnSoFar {
   return {
     count: table.to,
     of: settled === undefined ? 0 : DRAWS,
     done: settled === undefined || table.to === DRAWS,
-    resting: { today: restingPart(table, "today"), after: settled?.after && restingPart(table, "after") },
+    resting: {
+      today: restingPart(table, "today"),
+      after: changed?.after && restingPart(table, changed.setting.id),
+    },
   };
 }

@@ -10,6 +10,7 @@ import type { WorkAnswer } from "../terms/answers.ts";
 import { factsOf } from "./facts.ts";
 import { followsInWords } from "./follows.ts";
 import { faultSays, worstOf } from "./owner-faults.ts";
+import { ofTheHorse } from "./owner-horse.ts";
 import { ownerReason } from "./owner-reasons.ts";
 import { whereItReacted } from "./owner-touch.ts";
 import { toldOf } from "./owner-work.ts";
@@ -45,13 +46,14 @@ export function letterDataOf(survey: Survey, answer: Answer): LetterData {
     saddle: reasons(saddle, survey, answer),
     work: reasons(work, survey, answer),
   };
+  const ofHorse = found(horseWords(horse.id), why.horse);
   const said = new Set([...why.horse, ...why.saddle]);
   return {
     facts: letterFacts(survey, answer),
     practice,
     owner: visit.owner,
     asked: visit.asked || `Whether this saddle suits ${answer.horse}, and whether its head can be altered.`,
-    horse: found(horseWords(horse.id), why.horse),
+    horse: { ...ofHorse, because: [...ofHorse.because, ...ofTheHorse(answer)] },
     saddle: found(saddleWords(saddle.id), why.saddle),
     work: found(
       workWords(work.id),

@@ -19,6 +19,15 @@ const OWNER_REASONS: { readonly [rule: string]: string } = {
     "HORSE was off work for more than four weeks; its back wants six to eight weeks of work before a head is made for it.",
   "horse-work-not-known": "We do not know yet whether HORSE has been in work.",
   "horse-no-reason": "",
+  "load-under-15": "",
+  "load-15-to-20":
+    "Rider and tack together weigh between 15 and 20 hundredths of what HORSE weighs: keep rides short at first, and look at the back after each.",
+  "load-over-20":
+    "Rider and tack together weigh more than a fifth of what HORSE weighs: a lighter rider or lighter tack would help HORSE.",
+  "condition-outside":
+    "HORSE is leaner or rounder than is usual; as that comes right, the back changes its shape, so we look again sooner.",
+  "trace-void":
+    "HORSE has changed too much since an earlier tracing of its back, so the back is traced again.",
   "right-claim": "It is part of a claim, an enquiry or a sale dispute, and so it stays as it was found.",
   "right-claim-not-asked": "We do not know yet whether the saddle is part of a claim or dispute.",
   "right-consent-refused": "Its legal owner has not agreed to any work.",

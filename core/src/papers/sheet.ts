@@ -9,6 +9,7 @@ import { STATIONS, type Station } from "../terms/places.ts";
 import { factsOf } from "./facts.ts";
 import { followingOf } from "./follows.ts";
 import { closed, headDrawn } from "./head-drawn.ts";
+import { bodyInShort, identityLines } from "./horse-known.ts";
 import { limitsOf } from "./limits.ts";
 import { missingSays } from "./missing.ts";
 import { restWordsOf } from "./rest.ts";
@@ -33,6 +34,7 @@ export function sheetDataOf(survey: Survey, answer: Answer): SheetData {
     next: next?.says,
     missing: missingSays(answer.lacking),
     rest: restWordsOf(answer),
+    known: [...identityLines(answer), ...(answer.body ? bodyInShort(answer.body) : [])],
   };
 }
 

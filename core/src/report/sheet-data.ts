@@ -104,4 +104,6 @@ export interface SheetData {
   readonly next: string | undefined;
   readonly missing: readonly string[];
   readonly rest: RestWords;
+  /** The horse by its numbers, its mass and what it carries, in sentences; empty where nothing was read. */
+  readonly known: readonly string[];
 }

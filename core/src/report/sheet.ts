@@ -39,9 +39,9 @@ function drawings(data: SheetData, width: number, height: number, measure: Measu
       { x: width - MAP_WIDE, block: maps },
     ]);
   const goes = (block: Block) => block.height + PART_GAP <= height;
-  const all = beside([...drawn, restWords(data.rest, left, measure)]);
+  const all = beside([...drawn, restWords(data, left, measure)]);
   if (goes(all)) return [all];
-  const below = restWords(data.rest, width, measure);
+  const below = restWords(data, width, measure);
   const most = beside(drawn);
   return (goes(most) ? [most, below] : [...drawn, maps, below]).flatMap((one) => lowered([one]));
 }

@@ -9,6 +9,7 @@ import { midlineOf } from "./midline.ts";
 import type { Back, Deviations, Lacking, Section, Uncertain } from "./model.ts";
 import { type FormedSection, formSection, shiftOf } from "./section.ts";
 import { POINT_MM, type Temper } from "./trace-doubt.ts";
+import { isVoid } from "./trace-void.ts";
 
 /** Traces must be this far apart along the back, mm (assumption). */
 const APART_MM = 40;
@@ -70,7 +71,9 @@ const lackOf = (formed: FormedSection | Lacking): readonly string[] =>
 
 function formAt(horse: SurveyedHorse, station: Station, temper: Temper): FormedSection | Lacking {
   const path = `traces.${station}.${temper}`;
-  const traces = horse.traces.filter((trace) => trace.station === station && temperOf(trace) === temper);
+  const traces = horse.traces.filter(
+    (trace) => trace.station === station && temperOf(trace) === temper && !isVoid(horse, trace),
+  );
   const [first] = traces;
   if (first === undefined) return { lacking: [path] };
   const x = isRead(first.behindFront) ? first.behindFront.value : undefined;

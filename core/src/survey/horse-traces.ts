@@ -26,6 +26,20 @@ export const traceSchema = z
       .meta({ description: "before work (cold) or after 20 to 30 minutes of it (warm)" }),
     minutesSinceWork: measured({ kind: "time", lo: 0, hi: 100000, by: "count", about: "minutes since work" }),
     drawnBy: words("who drew it", 120),
+    massThen: measured({
+      kind: "mass",
+      lo: 60,
+      hi: 1300,
+      by: "scale",
+      about: "mass of the horse on the day this trace was drawn, where that was another day",
+    }),
+    conditionThen: measured({
+      kind: "count",
+      lo: 1,
+      hi: 9,
+      by: "eye",
+      about: "condition (1 to 9) on the day this trace was drawn, where that was another day",
+    }),
     unit: z.enum(["mm", "cm", "in"]).default("mm").meta({ description: "unit of the points" }),
     points: z
       .array(pointTyped)

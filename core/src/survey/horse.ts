@@ -1,17 +1,21 @@
 import { z } from "zod";
 import { handsSchema } from "./horse-hands.ts";
 import { historySchema } from "./horse-history.ts";
+import { identitySchema } from "./horse-identity.ts";
 import { movingSchema, standingSchema } from "./horse-standing.ts";
 import { girthedSchema, movedSchema, stateSchema, templateSchema } from "./horse-states.ts";
 import { profileSchema, traceSchema } from "./horse-traces.ts";
+import { bodySchema } from "./horse-weight.ts";
 import { measured, said, words } from "./typed.ts";
 
 export const horseSchema = z
   .strictObject({
     name: z.string().min(1).max(120).meta({ description: "name of the horse" }),
     about: words("breed, age, work"),
+    identity: identitySchema.prefault({}),
     age: measured({ kind: "age", lo: 0, hi: 45, by: "count", about: "age of the horse" }),
     mass: measured({ kind: "mass", lo: 60, hi: 1300, by: "scale", about: "mass of the horse" }),
+    body: bodySchema.prefault({}),
     history: historySchema.prefault({}),
     standing: standingSchema.prefault({}),
     hands: handsSchema.prefault({}),

@@ -39,6 +39,12 @@ export const INSTRUMENT_RECORDS: readonly InstrumentRecord[] = [
     says: "1 mm own, 0.5 shared",
   },
   {
+    instrument: "tape",
+    reads: { length: { own: 10, shared: 5 } },
+    provenance: "assumption",
+    says: "round or along a body: 10 mm own by breath, hair and place, 5 shared by one tape and hand",
+  },
+  {
     instrument: "calliper",
     reads: { length: { own: 2, shared: 0.5 } },
     provenance: "common practice, no source",

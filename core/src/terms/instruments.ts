@@ -3,6 +3,7 @@ export const INSTRUMENTS = [
   "flexible-curve",
   "protractor",
   "ruler",
+  "tape",
   "calliper",
   "feeler",
   "fingers",

@@ -1,10 +1,11 @@
+import { isVoid } from "../../shape/trace-void.ts";
 import type { Survey, SurveyedHorse } from "../../survey/case.ts";
 import { known } from "./answered.ts";
 import type { RightFindings } from "./orders.ts";
 
-/** A horse counts as measured when a front trace of it is there. */
+/** A horse counts as measured when a front trace of it is there that still tells of its back. */
 export function horseIsMeasured(horse: SurveyedHorse): boolean {
-  return horse.traces.some((trace) => trace.station === "front");
+  return horse.traces.some((trace) => trace.station === "front" && !isVoid(horse, trace));
 }
 
 /** Whether every horse that wears the saddle is measured, or this one is signed for alone. */

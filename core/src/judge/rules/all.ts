@@ -1,4 +1,5 @@
 import type { Rule } from "../judgement.ts";
+import { BODY_RULES } from "./body.ts";
 import { FIT_RULES } from "./fit.ts";
 import { HORSE_RULES } from "./horse.ts";
 import { RIGHT_RULES } from "./right.ts";
@@ -9,6 +10,7 @@ import { WAY_RULES } from "./way.ts";
 /** Every rule that is not a limit, in the order of the gates. */
 export const RULES: readonly Rule[] = [
   ...HORSE_RULES,
+  ...BODY_RULES,
   ...RIGHT_RULES,
   ...SADDLE_RULES,
   ...STANDING_RULES,

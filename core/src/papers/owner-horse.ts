@@ -1,0 +1,20 @@
+import type { Answer } from "../answer/result.ts";
+import { takeTransponder, transponderShown } from "../survey/transponder.ts";
+import { uelnShown } from "../survey/ueln.ts";
+import { ownerReason } from "./owner-reasons.ts";
+
+/** What an owner is told of the horse besides the answer: by which numbers it goes, what it carries, its condition. */
+export function ofTheHorse({ horse, identity, body, answers }: Answer): readonly string[] {
+  const told = answers.work.because.some(({ rule }) => rule === "fit-rider-heavy");
+  const rules = (body?.because ?? []).filter(({ rule }) => !(told && rule.startsWith("load-")));
+  return [...numbers(identity, horse), ...rules.map(({ rule, says }) => ownerReason(rule, horse) ?? says)];
+}
+
+function numbers({ transponder, ueln }: Answer["identity"], horse: string): readonly string[] {
+  const chip = takeTransponder(transponder);
+  const all = [
+    ...(chip.ok ? [`chip ${transponderShown(chip.transponder)}`] : []),
+    ...(ueln === "" ? [] : [`number for life ${uelnShown(ueln)}`]),
+  ];
+  return all.length === 0 ? [] : [`This letter is about ${horse} with the ${all.join(" and the ")}.`];
+}
