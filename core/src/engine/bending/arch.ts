@@ -1,4 +1,5 @@
-import { bendToMoment, release } from "./bend.ts";
+import { release } from "./bend.ts";
+import { bendToMoment } from "./path.ts";
 import { type Section, type SectionState, unbent } from "./section.ts";
 
 /** A short piece of an arch, bent alike over its length. mm. */
@@ -20,7 +21,14 @@ export type ArchState = readonly [HalfState, HalfState];
 export type HalfState = readonly SectionState[];
 
 export function unbentArch([a, b]: Arch): ArchState {
-  const half = (pieces: Half): HalfState => pieces.map(({ section }) => unbent(section));
+  const straight = new Map<Section, SectionState>();
+  const of = (section: Section): SectionState => {
+    const known = straight.get(section) ?? unbent(section);
+    straight.set(section, known);
+    return known;
+  };
+  // Pieces of one section start as one state, so that they share one path.
+  const half = (pieces: Half): HalfState => pieces.map(({ section }) => of(section));
   const first = half(a);
   return [first, a === b ? first : half(b)];
 }

@@ -2,17 +2,7 @@
  * Bending past yield: layered sections that remember every turn, an arch of such sections pulled apart or pushed
  * together at its tips, and the closed forms that check them.
  */
-export { bendTo, bendToMoment, NoBalance, release } from "./bend.ts";
-export type { Law } from "./law.ts";
-export { type LayerReading, readSection, type SectionReading } from "./read-section.ts";
-export {
-  bendingStiffness,
-  type Layer,
-  type Section,
-  type SectionState,
-  unbent,
-  type Wear,
-} from "./section.ts";
+
 export {
   type Arch,
   type ArchState,
@@ -26,4 +16,16 @@ export {
   tipTravelMm,
   unbentArch,
 } from "./arch.ts";
+export { bendTo, release } from "./bend.ts";
+export type { Law } from "./law.ts";
+export { bendToMoment, NoBalance } from "./path.ts";
 export { elasticFlexibility, type Pass, passFor, passTo } from "./press.ts";
+export { type LayerReading, readSection, type SectionReading } from "./read-section.ts";
+export {
+  bendingStiffness,
+  type Layer,
+  type Section,
+  type SectionState,
+  unbent,
+  type Wear,
+} from "./section.ts";

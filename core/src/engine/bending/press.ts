@@ -1,6 +1,5 @@
-import { type Arch, type ArchState, loadTo, letGo, openingMm, unbentArch } from "./arch.ts";
-import { balanceAt } from "./balance.ts";
-import { NoBalance } from "./bend.ts";
+import { type Arch, type ArchState, letGo, loadTo, openingMm, unbentArch } from "./arch.ts";
+import { balanced, NoBalance } from "./path.ts";
 import { rootOf } from "./root.ts";
 
 /** An arch held at an opening, and after it was let go. Openings are of the tips, against unbent, mm. */
@@ -13,53 +12,50 @@ export interface Pass {
 }
 
 /** An opening is met within this, mm. */
-const MET_MM = 1e-7;
+const MET_MM = 1e-5;
+
+/** Held by a force, from where the state stands, and let go. undefined where the arch cannot carry it. */
+export function passAt(arch: Arch, state: ArchState, forceN: number): Pass | undefined {
+  const held = loaded(arch, state, forceN);
+  if (held === undefined) return undefined;
+  const free = letGo(arch, held);
+  return { forceN, held, heldMm: openingMm(arch, held), free, freeMm: openingMm(arch, free) };
+}
 
 /** Held at an opening, from where the state stands, and let go. undefined where the arch cannot be brought there. */
 export function passTo(arch: Arch, state: ArchState, heldMm: number): Pass | undefined {
-  const reached = holdAt(arch, state, heldMm);
-  if (reached === undefined) return undefined;
-  const free = letGo(arch, reached.held);
-  return { ...reached, heldMm, free, freeMm: openingMm(arch, free) };
+  const forceN = forceFor(arch, heldMm - openingMm(arch, state), heldMm, (force) => {
+    const held = loaded(arch, state, force);
+    return held && { mm: openingMm(arch, held), perN: flexibility(arch, held) };
+  });
+  return forceN === undefined ? undefined : passAt(arch, state, forceN);
 }
 
 /** Held so far that `freeMm` is left once it is let go. undefined where the arch cannot be brought there. */
 export function passFor(arch: Arch, state: ArchState, freeMm: number): Pass | undefined {
-  let pass: Pass | undefined;
-  const start = openingMm(arch, state);
-  // The tips come back by what they go out too far: the error itself is the next step, never too long.
-  const heldMm = rootOf(
-    (held) => {
-      pass = passTo(arch, state, held);
-      if (pass === undefined)
-        return { y: held > start ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY, slope: 0 };
-      return { y: pass.freeMm - freeMm, slope: 1 };
-    },
-    freeMm,
-    FREE_MET_MM,
-  );
-  return heldMm === undefined ? undefined : pass;
+  const forceN = forceFor(arch, freeMm - openingMm(arch, state), freeMm, (force) => {
+    const pass = passAt(arch, state, force);
+    // What is kept grows with force as what is held does, less what comes back with the last newton.
+    return pass && { mm: pass.freeMm, perN: flexibility(arch, pass.held) - flexibility(arch, pass.free) };
+  });
+  return forceN === undefined ? undefined : passAt(arch, state, forceN);
 }
-const FREE_MET_MM = 1e-4;
 
-function holdAt(
-  arch: Arch,
-  state: ArchState,
-  heldMm: number,
-): { forceN: number; held: ArchState } | undefined {
-  let held = state;
-  const forceN = rootOf(
+type Answering = (forceN: number) => { readonly mm: number; readonly perN: number } | undefined;
+
+function forceFor(arch: Arch, wayMm: number, wantedMm: number, answering: Answering): number | undefined {
+  const first = Math.abs(wayMm) / elasticFlexibility(arch);
+  if (first === 0) return 0;
+  return rootOf(
     (force) => {
-      const at = loaded(arch, state, force);
-      if (at === undefined)
-        return { y: force > 0 ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY, slope: 0 };
-      held = at;
-      return { y: openingMm(arch, at) - heldMm, slope: flexibility(arch, at) };
+      const found = answering(force);
+      if (found) return { y: found.mm - wantedMm, slope: found.perN };
+      return { y: force > 0 ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY, slope: 0 };
     },
-    0,
+    wayMm > 0 ? first : -first,
     MET_MM,
+    first,
   );
-  return forceN === undefined ? undefined : { forceN, held };
 }
 
 function loaded(arch: Arch, state: ArchState, forceN: number): ArchState | undefined {
@@ -77,8 +73,7 @@ function flexibility(arch: Arch, state: ArchState): number {
   for (const k of [0, 1] as const) {
     arch[k].forEach(({ section, lengthMm, leverMm }, i) => {
       const one = state[k][i];
-      const stiffness = one && balanceAt(section, one, one.curvaturePerMm)?.stiffness;
-      if (stiffness) sum += (leverMm * leverMm * lengthMm) / stiffness;
+      if (one) sum += (leverMm * leverMm * lengthMm) / balanced(section, one, one.curvaturePerMm).stiffness;
     });
   }
   return sum;

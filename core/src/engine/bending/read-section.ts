@@ -1,7 +1,7 @@
-import { balanceAt } from "./balance.ts";
 import { layerSums, sumLayer } from "./fibres.ts";
-import { NoBalance } from "./bend.ts";
+import { balanced } from "./path.ts";
 import type { Layer, Section, SectionState } from "./section.ts";
+import { stripsOf } from "./strips.ts";
 
 /** What one layer bears. Strains without unit, stretch positive, at its faces. */
 export interface LayerReading {
@@ -26,19 +26,19 @@ export interface SectionReading {
 
 /** Moment, forces and strains of a section as it stands. */
 export function readSection(section: Section, state: SectionState): SectionReading {
-  const balance = balanceAt(section, state, state.curvaturePerMm);
-  if (balance === undefined) throw new NoBalance("the section as it stands is not in balance");
   return {
-    momentNmm: balance.momentNmm,
+    momentNmm: balanced(section, state, state.curvaturePerMm).momentNmm,
     layers: section.layers.map((layer, i) => readLayer(section, state, layer, i)),
   };
 }
 
-function readLayer({ fibres }: Section, state: SectionState, layer: Layer, i: number): LayerReading {
+function readLayer(section: Section, state: SectionState, layer: Layer, i: number): LayerReading {
+  const { fibres } = section;
+  const strips = stripsOf(section)[i]!;
   const sums = layerSums();
   const axial = state.axial[i]!;
   const from = i * fibres;
-  sumLayer(layer, fibres, state.curvaturePerMm, axial, state.plastic, from, sums);
+  sumLayer(strips, state.curvaturePerMm, axial, state.plastic, from, sums);
   const face = (state.curvaturePerMm * layer.thicknessMm) / 2;
   const own = state.plastic.subarray(from, from + fibres);
   const stretch = Math.max(axial - face - own[0]!, axial + face - own[fibres - 1]!, 0);

@@ -1,4 +1,4 @@
-import { type Law, yieldRange, type YieldRange } from "./law.ts";
+import type { Law } from "./law.ts";
 
 /** One layer of a section. Levers are from any common line, positive to the side that positive curvature stretches. */
 export interface Layer {
@@ -29,7 +29,7 @@ export interface Section {
   readonly layers: readonly Layer[];
   readonly composite: number;
   readonly wear: Wear | undefined;
-  /** Strips of a layer through its thickness. */
+  /** Strips of a layer through its thickness, an even number. */
   readonly fibres: number;
 }
 
@@ -64,17 +64,6 @@ export function unbent({ layers, composite, fibres }: Section): SectionState {
     aloneAxial: each(),
     alonePlastic: all(),
   };
-}
-
-const RANGES = new WeakMap<Layer, YieldRange>();
-
-/** A layer's law as numbers, worked out once. */
-export function rangeOf(layer: Layer): YieldRange {
-  const known = RANGES.get(layer);
-  if (known) return known;
-  const range = yieldRange(layer.law, layer.modulusMPa);
-  RANGES.set(layer, range);
-  return range;
 }
 
 /**
