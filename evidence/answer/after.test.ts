@@ -5,7 +5,7 @@ import { movedBy } from "../../core/src/answer/follows.ts";
 import { formsOf } from "../../core/src/answer/forms.ts";
 import { inDraw, wholeAt } from "../../core/src/answer/whole.ts";
 import { MESHES } from "../../core/src/fit/panel-cells.ts";
-import { exchanged, opened } from "../../core/src/reach/move.ts";
+import { exchanged, type Moving, opened } from "../../core/src/reach/move.ts";
 import { caseSchema } from "../../core/src/survey/case.ts";
 import { HEAD } from "../shape/model-saddle.ts";
 
@@ -19,7 +19,7 @@ type Place = readonly [number, number];
 function forms(plate: object = {}, template: object = {}) {
   const survey = caseSchema.parse({
     format: "treewright-case",
-    version: 2,
+    version: 3,
     title: "invented",
     visit: { date: "2031-04-02" },
     saddle: { name: "invented", head: { ...HEAD, halfAngleOff: 45 } },
@@ -112,14 +112,17 @@ describe("a plate in the place of today's", () => {
   });
 });
 
+const drawn = (one: ReturnType<typeof forms>["forms"], moving: Moving, count: number) =>
+  drawRange(one, { start: undefined }, [{ name: "it", moving, start: undefined }], 3, 0, count);
+
 /** 1.96 times the sum of squares: 2 mm own each (calliper, dressed), 2 mm for a loose plate; the calliper's shared part cancels. */
 describe("a plate is as sure as it was read", () => {
   const U = (plate: object) => {
     const { forms: one } = forms(plate);
     const [belief] = one.plates;
     if (belief === undefined) throw new Error("no plate");
-    const table = drawRange(one, exchanged(belief), 3, 0, 4000, { today: undefined, after: undefined });
-    return { spread: doubtOf(table, "moved spreadMm"), turn: doubtOf(table, "moved halfTurnDeg") };
+    const table = drawn(one, exchanged(belief), 4000);
+    return { spread: doubtOf(table, "moved it spreadMm"), turn: doubtOf(table, "moved it halfTurnDeg") };
   };
   const by = (own: number, shared: number) => ({ own, shared });
   test.each([
@@ -145,7 +148,7 @@ describe("a plate is as sure as it was read", () => {
   });
   test("a press is set to its change, and that has no doubt before it is measured", () => {
     const { forms: one } = forms();
-    const table = drawRange(one, opened(6), 3, 0, 100, { today: undefined, after: undefined });
-    expect(doubtOf(table, "moved spreadMm")).toBeLessThan(1e-9);
+    const table = drawn(one, opened(6), 100);
+    expect(doubtOf(table, "moved it spreadMm")).toBeLessThan(1e-9);
   });
 });

@@ -106,7 +106,7 @@ describe("answer of a folder", () => {
 
   it("gives no part of an answer for a case with a problem", () => {
     const path = join(
-      folderWith({ "wrong.json": sore.replace('"version": 2', '"version": "two"') }),
+      folderWith({ "wrong.json": sore.replace('"version": 3', '"version": "two"') }),
       "wrong.json",
     );
     expect(treewright(["answer", path, "--json"])).toMatchObject({ code: 1, out: "" });

@@ -46,7 +46,7 @@ describe("a file that is no case", () => {
     ["a number that is none", good.replace('"depth": 95', '"depth": NaN')],
     ["a negative depth", good.replace('"depth": 95', '"depth": -95')],
     ["inches taken for millimetres", good.replace('"depth": 95', '"depth": 3.75')],
-    ["a newer version", good.replace('"version": 2', '"version": 3000')],
+    ["a newer version", good.replace('"version": 3', '"version": 3000')],
     ["control signs in a name", good.replace("treewright-case", "\\u0007\\u001b[31mcase")],
     ["three megabytes", `{ "title": "${"x".repeat(3_000_000)}" }`],
   ];

@@ -13,7 +13,7 @@ const massFor = (rider: object) =>
   massOf(
     caseSchema.parse({
       format: "treewright-case",
-      version: 2,
+      version: 3,
       title: "invented",
       visit: { date: "2031-04-02" },
       rider,

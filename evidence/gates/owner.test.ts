@@ -105,7 +105,7 @@ describe("the owner's question", () => {
   it("never a figure of press or heat, a promise, or the word to change a plate", () => {
     for (const exchange of ["none", "plate", "insert", "unknown"] as const) {
       for (const arch of ["wood", "polymer", "composite", "unknown"] as const) {
-        for (const metal of ["none", "bar", "plates", "springs", "unknown"] as const) {
+        for (const metal of ["none", "bar", "plates", "unknown"] as const) {
           const said = words(answerOwner(asked({ exchange, arch, metal, growingOrOffWork: "dont-know" })));
           expect(said).not.toMatch(
             /\bkN\b|\bbar of pressure\b|°|\bsafe\b|\bguarantee|change-plate|Change the plate|\d+ ?mm/i,

@@ -169,7 +169,7 @@ test("a file that is no case is refused with what was read and what is allowed, 
   await settled(page);
   const title = await page.locator(".title-block dd").first().textContent();
   const place = join(tmpdir(), `treewright-bad-${process.pid}.json`);
-  await writeFile(place, example("09-alter-in-the-saddle.json").replace('"version": 2', '"version": 99'));
+  await writeFile(place, example("09-alter-in-the-saddle.json").replace('"version": 3', '"version": 99'));
   await page.locator("input[type=file]").setInputFiles(place);
   const dialog = page.getByRole("dialog");
   await dialog.waitFor();

@@ -2,12 +2,12 @@ import { describe, expect, test } from "vitest";
 import { type HeadKind, headKind } from "../../core/src/reach/build.ts";
 import { sameMounting } from "../../core/src/reach/mounting.ts";
 import { settingsOf } from "../../core/src/reach/settings.ts";
-import { caseSchema, type Plate, type SurveyedSaddle } from "../../core/src/survey/case.ts";
+import { caseSchema, type Plate } from "../../core/src/survey/case.ts";
 import { mountingSchema } from "../../core/src/survey/saddle-plates.ts";
 import { ARCH, EXCHANGE, METAL, MOVED_BY, SPECIAL_FORM, TOLD_BY } from "../../core/src/terms/construction.ts";
 import { HEAD } from "../shape/model-saddle.ts";
 
-type Build = SurveyedSaddle["build"];
+type Build = Parameters<typeof headKind>[0];
 
 const builds: readonly Build[] = ARCH.flatMap((arch) =>
   METAL.flatMap((metal) =>
@@ -15,7 +15,7 @@ const builds: readonly Build[] = ARCH.flatMap((arch) =>
       MOVED_BY.flatMap((movedBy) =>
         SPECIAL_FORM.flatMap((form) =>
           TOLD_BY.map((toldBy): Build => {
-            return { arch, metal, exchange, movedBy, form, toldBy, treeTemperature: "not-looked" };
+            return { arch, metal, exchange, movedBy, form, toldBy };
           }),
         ),
       ),
@@ -133,7 +133,7 @@ describe("a plate at hand", () => {
   const plateSetting = (plate: object, saddle: object = {}) => {
     const survey = caseSchema.parse({
       format: "treewright-case",
-      version: 2,
+      version: 3,
       title: "invented",
       visit: { date: "2031-04-02" },
       saddle: {

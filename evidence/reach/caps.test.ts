@@ -26,7 +26,7 @@ interface Change {
 function survey(alterations: readonly Change[], head: object = {}, known = "listed"): Survey {
   return caseSchema.parse({
     format: "treewright-case",
-    version: 2,
+    version: 3,
     title: "invented",
     visit: { date: "2031-04-02" },
     saddle: {

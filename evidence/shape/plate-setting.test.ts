@@ -10,7 +10,7 @@ function changeWith(face: "inside" | "outside"): number {
   const mounting = { holes: 3, pitch: 20, edge: "square", thickness: 3 };
   const survey = caseSchema.parse({
     format: "treewright-case",
-    version: 2,
+    version: 3,
     title: "invented",
     visit: { date: "2031-04-02" },
     saddle: {

@@ -1,7 +1,14 @@
 import { readFileSync } from "node:fs";
 import { type CaseRead, readCase } from "../../core/src/survey/read-case.ts";
 
-export type Fixture = "minimal" | "full" | "inches" | "version-1" | "version-1-in-version-2";
+export type Fixture =
+  | "minimal"
+  | "full"
+  | "inches"
+  | "version-1"
+  | "version-1-in-version-3"
+  | "version-2"
+  | "version-2-in-version-3";
 
 export const fixtureText = (name: Fixture): string =>
   readFileSync(new URL(`../../core/src/survey/fixtures/${name}.json`, import.meta.url), "utf8");

@@ -20,14 +20,19 @@ function only(change: (file: Breakable) => void) {
 }
 
 describe("a case", () => {
-  it.each(["minimal", "full", "inches", "version-1", "version-1-in-version-2"] as Fixture[])(
-    "%s is read, without a flag",
-    (name) => {
-      const read = readCase(fixtureText(name));
-      expect(problemsIn(read)).toEqual([]);
-      expect(read.ok && read.flags).toEqual([]);
-    },
-  );
+  it.each([
+    "minimal",
+    "full",
+    "inches",
+    "version-1",
+    "version-1-in-version-3",
+    "version-2",
+    "version-2-in-version-3",
+  ] as Fixture[])("%s is read, without a flag", (name) => {
+    const read = readCase(fixtureText(name));
+    expect(problemsIn(read)).toEqual([]);
+    expect(read.ok && read.flags).toEqual([]);
+  });
 
   it("in inches says the same as the one in millimetres, within the sixteenth it was read to", () => {
     const [inches, metric] = [
@@ -175,23 +180,57 @@ describe("no case at all", () => {
 describe("versions", () => {
   it("a newer one is refused politely and says so", () => {
     const problems = problemsIn(changed((file) => (file.version = CASE_VERSION + 1)));
-    expect(problems).toMatchObject([{ where: "version", read: "3: written by a newer Treewright" }]);
+    expect(problems).toMatchObject([{ where: "version", read: "4: written by a newer Treewright" }]);
   });
 
   it.each([0, -1, 1.5, "2", null, 1e300])("%s is no version", (version) => {
     expect(problemsIn(changed((file) => (file.version = version)))).toMatchObject([{ where: "version" }]);
   });
 
-  it("version 1 reads like its twin in version 2", () => {
-    const [old, twin] = [readCase(fixtureText("version-1")), readCase(fixtureText("version-1-in-version-2"))];
+  it.each(["version-1", "version-2"] as const)("%s reads like its twin in version 3", (version) => {
+    const [old, twin] = [readCase(fixtureText(version)), readCase(fixtureText(`${version}-in-version-3`))];
     expect(surveyOf(old)).toEqual(surveyOf(twin));
     expect(old.ok && old.file.version).toBe(CASE_VERSION);
+  });
+
+  it("nothing of an old file is lost: springs are told by themselves, all else stands as typed", () => {
+    const typed = breakable("version-2");
+    const read = readCase(fixtureText("version-2"));
+    const kept: Breakable = read.ok ? read.file : {};
+    const { metal, ...build } = kept.saddle.build;
+    expect(metal).toBe("unknown");
+    expect(build).toEqual({
+      arch: "wood",
+      springs: "along-rails",
+      exchange: "none",
+      movedBy: "press",
+      toldBy: "seen-bare",
+    });
+    const { build: before, ...oldSaddle } = typed.saddle;
+    const { build: after, ...newSaddle } = kept.saddle;
+    expect(before.metal).toBe("springs");
+    expect(newSaddle).toEqual(oldSaddle);
+    expect({ ...kept, version: 2, saddle: typed.saddle }).toEqual(typed);
+    expect(surveyOf(read).saddle.build).toEqual(after && { ...surveyOf(read).saddle.build, ...after });
+  });
+
+  it("an old file whose head has other metal is only raised to the new version", () => {
+    for (const metal of ["none", "bar", "plates", "unknown"]) {
+      const read = changed((file) => {
+        file.saddle.build.metal = metal;
+      }, "version-2");
+      expect(surveyOf(read).saddle.build).toMatchObject({ metal, springs: "unknown" });
+    }
+    const broken = changed((file) => {
+      file.saddle = "none";
+    }, "version-2");
+    expect(problemsIn(broken)[0]?.where).toContain("saddle");
   });
 
   it("a problem in an old file says that its place is that of the new version", () => {
     const problems = problemsIn(changed((file) => (file.horse.age = 400), "version-1"));
     expect(problems[0]?.where).toBe(
-      "horses[0].age (age of the horse), its place in version 2 (the file is of version 1)",
+      "horses[0].age (age of the horse), its place in version 3 (the file is of version 1)",
     );
   });
 

@@ -12,7 +12,8 @@ export const HEAD_KINDS = [
 ] as const;
 export type HeadKind = (typeof HEAD_KINDS)[number];
 
-type Built = SurveyedSaddle["build"];
+/** What decides; springs along the rails leave the head as it is built, and how warm it is changes from day to day. */
+type Built = Pick<SurveyedSaddle["build"], "arch" | "metal" | "exchange" | "movedBy" | "form" | "toldBy">;
 
 /** Properties that cannot be true together: heat said of wood, a press said of polymer without metal, an exchange of nothing. */
 function contradicts({ arch, metal, exchange, movedBy }: Built): boolean {

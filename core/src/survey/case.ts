@@ -5,7 +5,7 @@ import { plateSchema } from "./saddle-plates.ts";
 import { practiceSchema, riderSchema, visitSchema, workerSchema } from "./visit.ts";
 
 export const CASE_FORMAT = "treewright-case";
-export const CASE_VERSION = 2;
+export const CASE_VERSION = 3;
 /** Largest case file that is read, in bytes (a working limit, no source). */
 export const CASE_BYTES_MAX = 2_000_000;
 

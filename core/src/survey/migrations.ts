@@ -26,8 +26,24 @@ function warrantyMoved({ warranty, ...saddle }: RawCase): RawCase {
   return { ...saddle, standing: { ...standing, inWarranty: warranty } };
 }
 
+/**
+ * Version 2 knew springs only as the head's metal (`saddle.build.metal`), so a tree with plates and springs could not be
+ * told. Version 3 asks for springs by themselves; what metal the head of such an old file has is not known.
+ */
+function twoToThree(file: RawCase): RawCase {
+  const { saddle } = file;
+  if (!isGroup(saddle) || !isGroup(saddle.build) || saddle.build.metal !== "springs") return file;
+  return {
+    ...file,
+    saddle: { ...saddle, build: { ...saddle.build, metal: "unknown", springs: "along-rails" } },
+  };
+}
+
 /** Every step from the oldest version to the current one. `checkChain` proves that none is missing. */
-export const MIGRATIONS: readonly Migration[] = [{ from: 1, to: 2, change: oneToTwo }];
+export const MIGRATIONS: readonly Migration[] = [
+  { from: 1, to: 2, change: oneToTwo },
+  { from: 2, to: 3, change: twoToThree },
+];
 
 /** The first gap or fork of a chain of migrations that should end at `current`, in words; undefined when there is none. */
 export function faultInChain(chain: readonly Migration[], current: number): string | undefined {

@@ -30,7 +30,10 @@ export const ORDER_OF_WORK: readonly Section[] = [
   { title: "Trotted up", asks: ["horses[].moving"] },
   { title: "Tracings", asks: ["horses[].traces", "horses[].profile"] },
   { title: "Saddle looked over", asks: ["saddle.build", "saddle.looked"] },
-  { title: "Head and points", asks: ["saddle.head", "saddle.mounting", "platesAtHand", "saddle.inserts", "saddle.forming"] },
+  {
+    title: "Head and points",
+    asks: ["saddle.head", "saddle.mounting", "platesAtHand", "saddle.inserts", "saddle.forming"],
+  },
   { title: "Lines and square", asks: ["saddle.lines"] },
   { title: "Panel", asks: ["saddle.panel", "saddle.bearing", "saddle.girthing", "saddle.bars"] },
   { title: "On the back", asks: ["horses[].laidOn", "horses[].template"] },

@@ -28,12 +28,14 @@ const FIRST_OF_ITEM: { readonly [list: string]: string } = {
   "horses[].traces": "points",
   platesAtHand: "label",
   "saddle.past.alterations": "date",
+  "saddle.inserts.positions": "name",
 };
-/** How many items the terminal offers: one trace a station, a handful of plates and alterations. */
+/** How many items the terminal offers: one trace a station, a handful of plates, alterations and positions. */
 const ITEMS: { readonly [list: string]: number } = {
   "horses[].traces": STATIONS.length,
   platesAtHand: 4,
   "saddle.past.alterations": 4,
+  "saddle.inserts.positions": 6,
 };
 
 /** Not asked: set by the place in the list, typed before the points, or too long to type in a terminal. */
@@ -128,7 +130,7 @@ function afterFor(field: FieldRecord, path: string): string | undefined {
   const list = Object.keys(FIRST_OF_ITEM).find((one) => field.path.startsWith(`${one}[]`));
   if (list === undefined) return undefined;
   const first = FIRST_OF_ITEM[list];
-  const item = /^(.*(?:traces|alterations|platesAtHand)\[)(\d+)\]/.exec(path);
+  const item = /^(.*(?:traces|alterations|platesAtHand|positions)\[)(\d+)\]/.exec(path);
   if (!item) return undefined;
   const at = field.path === `${list}[].${first}` ? Number(item[2]) - 1 : Number(item[2]);
   return at < 0 ? undefined : `${item[1]}${at}].${first}`;

@@ -1,11 +1,24 @@
 import { z } from "zod";
-import { ARCH, EXCHANGE, METAL, MOVED_BY, PARTS, SPECIAL_FORM, TOLD_BY } from "../terms/construction.ts";
+import {
+  ARCH,
+  EXCHANGE,
+  METAL,
+  MOVED_BY,
+  PARTS,
+  SPECIAL_FORM,
+  SPRINGS,
+  TOLD_BY,
+} from "../terms/construction.ts";
 import { seen, sign, words } from "./typed.ts";
 
 export const buildSchema = z
   .strictObject({
     arch: z.enum(ARCH).default("unknown").meta({ description: "what the arch of the head is made of" }),
     metal: z.enum(METAL).default("unknown").meta({ description: "metal that reinforces the head" }),
+    springs: z
+      .enum(SPRINGS)
+      .default("unknown")
+      .meta({ description: "spring steels of the tree (a spring tree has them along its rails)" }),
     exchange: z
       .enum(EXCHANGE)
       .default("unknown")

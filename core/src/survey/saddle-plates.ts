@@ -22,6 +22,7 @@ export const plateSchema = z
     spreadTips: len(90, 360, "spread at the tips, as fitted if it was, on the head's named face"),
     halfAngle: deg(10, 75, "half-angle of the plate"),
     asFitted: said("measured as fitted in this head, not loose"),
+    wasInThisHead: said("it was in this head before the last change, and is kept with the saddle"),
     sound: seen("plate straight, holes sound, no crack"),
   })
   .transform((plate) => calliperOnBare(plate))

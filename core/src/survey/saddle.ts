@@ -3,6 +3,7 @@ import { calliperOnBare } from "./calliper-on-bare.ts";
 import { barsSchema } from "./saddle-bars.ts";
 import { bearingSchema, panelSchema } from "./saddle-bearing.ts";
 import { girthingSchema } from "./saddle-girthing.ts";
+import { formingSchema, insertsSchema } from "./saddle-inserts.ts";
 import { headSchema, linesSchema } from "./saddle-lines.ts";
 import { buildSchema, lookedSchema } from "./saddle-looked.ts";
 import { pastSchema, standingOfSaddleSchema } from "./saddle-past.ts";
@@ -25,6 +26,8 @@ export const saddleSchema = z
     bars: barsSchema.prefault({}),
     panel: panelSchema.prefault({}),
     mounting: mountingSchema.prefault({}),
+    inserts: insertsSchema.prefault({}),
+    forming: formingSchema.prefault({}),
   })
   .transform((saddle) => (saddle.looked.level === "bare" ? calliperOnBare(saddle) : saddle))
   .meta({ description: "the saddle" });

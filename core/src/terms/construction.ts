@@ -1,6 +1,8 @@
 /** How a head is built, by properties; what can be done follows from them, never from a class name. */
 export const ARCH = ["wood", "polymer", "composite", "unknown"] as const;
-export const METAL = ["none", "bar", "plates", "springs", "unknown"] as const;
+export const METAL = ["none", "bar", "plates", "unknown"] as const;
+/** Spring steels along the rails; they leave the head as its own metal makes it. */
+export const SPRINGS = ["none", "along-rails", "unknown"] as const;
 export const EXCHANGE = ["none", "plate", "insert", "unknown"] as const;
 export const MOVED_BY = ["exchange", "press", "heat", "nothing", "unknown"] as const;
 

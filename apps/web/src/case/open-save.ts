@@ -33,7 +33,7 @@ export function today(clock = new Date()): string {
 export function emptyCase(date: string): string {
   return `{
   "format": "treewright-case",
-  "version": 2,
+  "version": 3,
   "title": "New case",
   "visit": { "date": "${date}" },
   "saddle": { "name": "The saddle" },

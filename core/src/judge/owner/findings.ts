@@ -70,6 +70,5 @@ function build({ arch, metal, exchange }: OwnerQuestion): Findings["way"]["build
     movedBy: "unknown",
     form: "none",
     toldBy: "owners-word",
-    treeTemperature: "not-looked",
   });
 }
