@@ -1,5 +1,5 @@
 // The import rule. Data runs down the list of rooms; imports look only up it.
-const rooms = ["engine", "terms", "survey", "shape", "reach", "fit", "judge", "report"];
+const rooms = ["engine", "terms", "survey", "shape", "reach", "fit", "judge", "work", "report"];
 const isTest = "\\.test\\.tsx?$";
 
 /** Where a line belongs that a room wanted from below, in one sentence a room. */
@@ -10,6 +10,7 @@ const home = {
     "reach says what a head can become before anyone judges it: how a setting bears belongs in fit, whether it is allowed in judge",
   fit: "fit is the physics of one setting and one load: limits and answers belong in judge",
   judge: "judge is rules: what lays them out for a reader belongs in report",
+  work: "work sizes the passes of a job that was answered: what was kept against what was foretold belongs in prove, paper in report",
   report:
     "report lays out what was answered and computes no number: the road itself is answer.ts, whose result is passed in",
 };
