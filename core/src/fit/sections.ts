@@ -69,20 +69,16 @@ function pointFace(head: Head, side: Side): StraightFace {
 }
 
 /**
- * The fill at its thickest that would even out each side, mm: the face's width times the tangent of the misfit, the
- * largest over the stations. At the lower edge where the tree is flatter, at the inner edge where it is steeper.
- * Derived.
+ * The fill at its thickest that would even out one face, mm: its width times the tangent of the misfit. At the lower edge
+ * where the tree is flatter, at the inner edge where it is steeper. Derived.
  */
+export function fillAtMm({ station, side, misfitRad }: SectionFit, back: Back, tree: Tree): number {
+  return tree.halves[side].widthMm(back.sections[station].xMm) * tan(Math.abs(misfitRad));
+}
+
+/** The same for each side, the largest over the stations. */
 export function fillNeededMm(fits: readonly SectionFit[], back: Back, tree: Tree): BySide<number> {
   const most = (side: Side) =>
-    Math.max(
-      0,
-      ...fits
-        .filter((fit) => fit.side === side)
-        .map(
-          ({ station, misfitRad }) =>
-            tree.halves[side].widthMm(back.sections[station].xMm) * tan(Math.abs(misfitRad)),
-        ),
-    );
+    Math.max(0, ...fits.filter((fit) => fit.side === side).map((fit) => fillAtMm(fit, back, tree)));
   return { near: most("near"), off: most("off") };
 }
