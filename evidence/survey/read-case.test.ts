@@ -221,6 +221,17 @@ describe("versions", () => {
       }, "version-2");
       expect(surveyOf(read).saddle.build).toMatchObject({ metal, springs: "unknown" });
     }
+    const inserts = changed((file) => {
+      file.saddle.build.exchange = "insert";
+      file.saddle.looked = { plateHome: "doubtful", squeeze: "sound" };
+    }, "version-2");
+    expect(surveyOf(inserts).saddle.inserts.lockHome).toBe("doubtful");
+    expect(surveyOf(inserts).saddle.looked).toMatchObject({ plateHome: "not-looked", squeeze: "sound" });
+    const plate = changed((file) => {
+      file.saddle.build.exchange = "plate";
+      file.saddle.looked = { plateHome: "doubtful" };
+    }, "version-2");
+    expect(surveyOf(plate).saddle.looked.plateHome).toBe("doubtful");
     const broken = changed((file) => {
       file.saddle = "none";
     }, "version-2");

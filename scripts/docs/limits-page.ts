@@ -2,7 +2,7 @@ import { ASSUMED } from "../../core/src/fit/assumed.ts";
 import type { LimitRule } from "../../core/src/judge/judgement.ts";
 import { LIMITS } from "../../core/src/judge/limits/all.ts";
 import { OPEN } from "../../core/src/judge/limits/bands.ts";
-import { PRESS_CAPS } from "../../core/src/reach/caps.ts";
+import { BARRED_CAPS, PRESS_CAPS } from "../../core/src/reach/caps.ts";
 import { aboutPath } from "../../core/src/survey/about-path.ts";
 import { INSTRUMENT_RECORDS } from "../../core/src/survey/instrument-records.ts";
 
@@ -56,8 +56,8 @@ const instruments = INSTRUMENT_RECORDS.map(({ instrument, says, provenance }) =>
 const assumed = Object.values(ASSUMED).map(({ id, says, base, lo, hi, provenance }) =>
   row([`\`${id}\``, says, String(base), `${lo} to ${hi}`, provenance]),
 );
-const caps = Object.values(PRESS_CAPS).map(({ id, says, limit, unit, provenance }) =>
-  row([id, says, `${limit} ${unit}`, provenance]),
+const caps = [...Object.values(PRESS_CAPS), ...Object.values(BARRED_CAPS)].map(
+  ({ id, says, limit, unit, provenance }) => row([id, says, `${limit} ${unit}`, provenance]),
 );
 
 /** Every limit, instrument and assumption with its source, from the records that the program itself uses. */
@@ -68,7 +68,7 @@ export function limitsPage(): string {
     "## Limits",
     ...LIMITS.map(limitText),
     "## How far a press may go",
-    "On laminated wood with plates; any other head is not pressed by this program.",
+    "On laminated wood with plates, and on polymer with a metal bar; any other head is not pressed.",
     ["| id | what | at most | provenance |", "| --- | --- | --- | --- |", ...caps].join("\n"),
     "## What a reading is worth",
     ["| instrument | standard uncertainty | provenance |", "| --- | --- | --- |", ...instruments].join("\n"),

@@ -6,7 +6,8 @@ import { wrap } from "./columns.ts";
 
 const wayWords = {
   "as-found": "as found",
-  exchange: "exchange of the plate",
+  exchange: "exchange of plate or inserts",
+  heat: "by heat, at the maker's people",
   press: "at the press",
   imagined: "by nothing at hand",
 } as const;

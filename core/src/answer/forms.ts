@@ -2,6 +2,7 @@ import { ASSUMED_UNCERTAIN } from "../fit/assumed.ts";
 import { type MassBelief, massOf } from "../fit/load.ts";
 import { buildBack, buildFront, isLacking } from "../shape/back.ts";
 import { buildHead } from "../shape/head.ts";
+import { buildInsert } from "../shape/insert.ts";
 import type { Back, HeadBelief, Section, TreeBelief, Uncertain } from "../shape/model.ts";
 import { buildPlate, type PlateBelief } from "../shape/plate.ts";
 import { buildTree } from "../shape/tree.ts";
@@ -17,6 +18,8 @@ export interface Forms {
   readonly head: HeadBelief | undefined;
   /** By their place among the plates at hand. */
   readonly plates: readonly (PlateBelief | undefined)[];
+  /** By their place among the positions of the inserts. */
+  readonly inserts: readonly (PlateBelief | undefined)[];
   readonly mass: MassBelief;
   /** Paths of the readings that are missing. */
   readonly lacking: readonly string[];
@@ -33,6 +36,9 @@ export function formsOf(survey: Survey, horseIndex: number): Forms {
   const tree = buildTree(survey.saddle);
   const head = buildHead(survey.saddle);
   const plates = survey.platesAtHand.map((plate, index) => buildPlate(plate, index, survey.saddle));
+  const inserts = survey.saddle.inserts.positions.map((position, index) =>
+    buildInsert(position, index, survey.saddle),
+  );
   const mass = massOf(survey.rider);
   const ofHorse = isLacking(back) ? back.lacking.map((path) => `horses[${horseIndex}].${path}`) : [];
   return {
@@ -41,10 +47,13 @@ export function formsOf(survey: Survey, horseIndex: number): Forms {
     tree: kept(tree),
     head: kept(head),
     plates: plates.map(kept),
+    inserts: inserts.map(kept),
     mass,
     lacking: [...ofHorse, ...(isLacking(tree) ? tree.lacking : [])],
     uncertain: once([
-      ...[back, cold, warm, tree, head, ...plates].flatMap((one) => (isLacking(one) ? [] : one.uncertain)),
+      ...[back, cold, warm, tree, head, ...plates, ...inserts].flatMap((one) =>
+        isLacking(one) ? [] : one.uncertain,
+      ),
       ...mass.uncertain,
       ...ASSUMED_UNCERTAIN,
     ]),

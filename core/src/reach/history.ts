@@ -44,6 +44,14 @@ function measuredNetMm(saddle: SurveyedSaddle): number | undefined {
     : undefined;
 }
 
+/** What exchanges have done to a head: the last change, and how often they went the other way. mm at the tips. */
+export function exchangeHistory({ past }: SurveyedSaddle): Pick<PressHistory, "reversals" | "lastMm"> {
+  const changes = past.alterations.flatMap(({ way, change }) =>
+    way === "exchange" && isRead(change) ? [change.value] : [],
+  );
+  return { reversals: countReversals(changes), lastMm: changes.filter((change) => change !== 0).at(-1) };
+}
+
 /** How often a change went the other way than the one before it; a visit that changed nothing is passed over. */
 export function countReversals(changes: readonly number[]): number {
   const moved = changes.filter((change) => change !== 0);

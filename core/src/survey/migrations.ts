@@ -28,15 +28,22 @@ function warrantyMoved({ warranty, ...saddle }: RawCase): RawCase {
 
 /**
  * Version 2 knew springs only as the head's metal (`saddle.build.metal`), so a tree with plates and springs could not be
- * told. Version 3 asks for springs by themselves; what metal the head of such an old file has is not known.
+ * told. Version 3 asks for springs by themselves; what metal the head of such an old file has is not known. And whether
+ * inserts are locked home, asked with the plates before, is asked with the inserts.
  */
 function twoToThree(file: RawCase): RawCase {
-  const { saddle } = file;
-  if (!isGroup(saddle) || !isGroup(saddle.build) || saddle.build.metal !== "springs") return file;
-  return {
-    ...file,
-    saddle: { ...saddle, build: { ...saddle.build, metal: "unknown", springs: "along-rails" } },
-  };
+  return isGroup(file.saddle) ? { ...file, saddle: insertsHome(springsByThemselves(file.saddle)) } : file;
+}
+
+function springsByThemselves(saddle: RawCase): RawCase {
+  if (!isGroup(saddle.build) || saddle.build.metal !== "springs") return saddle;
+  return { ...saddle, build: { ...saddle.build, metal: "unknown", springs: "along-rails" } };
+}
+
+function insertsHome(saddle: RawCase): RawCase {
+  if (!isGroup(saddle.build) || saddle.build.exchange !== "insert" || !isGroup(saddle.looked)) return saddle;
+  const { plateHome, ...looked } = saddle.looked;
+  return plateHome === undefined ? saddle : { ...saddle, looked, inserts: { lockHome: plateHome } };
 }
 
 /** Every step from the oldest version to the current one. `checkChain` proves that none is missing. */

@@ -55,7 +55,7 @@ export const lookedSchema = z
     whiteLine: sign("crack or white stress line in the head"),
     rust: sign("rust bleed or dark ring at a rivet"),
     musty: sign("musty smell, mould, swollen edge"),
-    plateHome: seen("exchanged plate or inserts home, both sides the same, screws sound"),
+    plateHome: seen("exchanged plate home, both sides the same, screws sound"),
     plateBent: sign("exchanged plate bent, filed, drilled or forced"),
     seenBy: words("named person who saw it bare", 120),
   })
