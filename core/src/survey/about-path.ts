@@ -20,6 +20,7 @@ const ITEM_WORDS: ReadonlyMap<string, string> = new Map([
   ["traces", "trace"],
   ["alterations", "alteration"],
   ["platesAtHand", "plate"],
+  ["plates", "plate"],
   ["points", "point"],
   ["repeats", "repeat"],
 ]);

@@ -1,7 +1,13 @@
 import { z } from "zod";
 import { caseSchema } from "./case.ts";
+import { stockSchema } from "./stock.ts";
 
 /** JSON Schema (draft 2020-12) of the file as typed. Units, ranges of readings and outlines are checked beyond it. */
 export function caseJsonSchema(): object {
   return z.toJSONSchema(caseSchema, { io: "input" });
+}
+
+/** The same of a stock of plates. */
+export function stockJsonSchema(): object {
+  return z.toJSONSchema(stockSchema, { io: "input" });
 }

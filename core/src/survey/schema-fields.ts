@@ -3,6 +3,7 @@ import { type QuantityKind, usualUnit } from "../engine/quantity/index.ts";
 import type { Instrument } from "../terms/instruments.ts";
 import { caseSchema } from "./case.ts";
 import { type Bare, bare, bounds, sizeOf } from "./schema-bare.ts";
+import { STOCK_PATH, stockSchema } from "./stock.ts";
 
 export type FieldKind =
   | "measured"
@@ -95,7 +96,12 @@ function walk(path: string, schema: z.core.$ZodType): FieldRecord[] {
 /** Every place of the case file in the order of the schema; the case itself first, with an empty path. */
 export const FIELDS: readonly FieldRecord[] = walk("", caseSchema);
 
-const BY_PATH: ReadonlyMap<string, FieldRecord> = new Map(FIELDS.map((field) => [field.path, field]));
+/** Every place of a stock of plates, below "stock". */
+export const STOCK_FIELDS: readonly FieldRecord[] = walk(STOCK_PATH, stockSchema);
+
+const BY_PATH: ReadonlyMap<string, FieldRecord> = new Map(
+  [...FIELDS, ...STOCK_FIELDS].map((field) => [field.path, field]),
+);
 
 /** The field at a path with or without indexes: `horses[0].age` or `horses[].age`. */
 export const fieldAt = (path: string): FieldRecord | undefined => BY_PATH.get(path.replace(/\[\d*\]/g, "[]"));
