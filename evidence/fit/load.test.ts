@@ -47,11 +47,8 @@ describe("mass on the back", () => {
     const built = buildTree(modelSaddle());
     if (isLacking(built)) throw new Error("lacking");
     const tree = built.at({});
-    const { weightN, at, turnsWithBody, pulls } = loadAtRest(
-      tree,
-      massFor({ massDressed: 68, tackMass: 9 }),
-      {},
-    );
+    const mass = massFor({ massDressed: 68, tackMass: 9 });
+    const { weightN, at, turnsWithBody, pulls } = loadAtRest({ tree, mass, deviations: {} });
     expect(weightN).toBeCloseTo(77 * GRAVITY, 9);
     expect([at.x, at.y, at.z]).toEqual([0.48 * 430, 0, 300]);
     expect(turnsWithBody).toBe(true);

@@ -1,5 +1,6 @@
 import { ASSUMED_UNCERTAIN } from "../fit/assumed.ts";
 import { type MassBelief, massOf } from "../fit/load.ts";
+import { type LoadsRead, loadsRead } from "../fit/loads-read.ts";
 import { buildBack, buildFront, isLacking } from "../shape/back.ts";
 import { buildHead } from "../shape/head.ts";
 import { buildInsert } from "../shape/insert.ts";
@@ -21,6 +22,7 @@ export interface Forms {
   /** By their place among the positions of the inserts. */
   readonly inserts: readonly (PlateBelief | undefined)[];
   readonly mass: MassBelief;
+  readonly loads: LoadsRead;
   /** Paths of the readings that are missing. */
   readonly lacking: readonly string[];
   readonly uncertain: readonly Uncertain[];
@@ -40,6 +42,7 @@ export function formsOf(survey: Survey, horseIndex: number): Forms {
     buildInsert(position, index, survey.saddle),
   );
   const mass = massOf(survey.rider);
+  const loads = loadsRead(survey, horse);
   const ofHorse = isLacking(back) ? back.lacking.map((path) => `horses[${horseIndex}].${path}`) : [];
   return {
     back: kept(back),
@@ -49,12 +52,14 @@ export function formsOf(survey: Survey, horseIndex: number): Forms {
     plates: plates.map(kept),
     inserts: inserts.map(kept),
     mass,
+    loads,
     lacking: [...ofHorse, ...(isLacking(tree) ? tree.lacking : [])],
     uncertain: once([
       ...[back, cold, warm, tree, head, ...plates, ...inserts].flatMap((one) =>
         isLacking(one) ? [] : one.uncertain,
       ),
       ...mass.uncertain,
+      ...loads.uncertain,
       ...ASSUMED_UNCERTAIN,
     ]),
   };

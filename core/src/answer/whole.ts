@@ -1,9 +1,11 @@
 import type { Pose } from "../engine/contact/problem.ts";
+import type { Room } from "../engine/contact/room.ts";
 import type { SampleSurface } from "../engine/surface.ts";
 import type { Fit, NoRest, Seat, SectionFit } from "../fit/fit.ts";
 import { assumed } from "../fit/load.ts";
 import type { Mesh } from "../fit/panel-cells.ts";
-import { restOf } from "../fit/rest.ts";
+import { NOT_RIDDEN, type Ridden, restOf } from "../fit/rest.ts";
+import type { RiddenPoses } from "../fit/ridden.ts";
 import { sectionsOf } from "../fit/sections.ts";
 import { standsAtMm } from "../fit/stands-at.ts";
 import type { Moving } from "../reach/move.ts";
@@ -23,7 +25,14 @@ export interface Whole {
   readonly pose: Pose | undefined;
   /** The pressures under it, worked out when they are asked for. */
   pressed(): Fit["rest"];
+  /** The back about the cells as they lie, for the draws of this setting. */
+  near(): NearBack | undefined;
+  /** The gaits at their peaks; `near`: those of a neighbouring setting or draw. Worked out when they are asked for, and kept. */
+  ridden(near?: RiddenPoses): Ridden;
 }
+
+/** The back in any draw, about fixed places. */
+export type NearBack = (deviations: Deviations) => SampleSurface;
 
 /** All forms in one draw: what every setting has in common there. */
 export interface FormsInDraw {
@@ -32,19 +41,29 @@ export interface FormsInDraw {
   /** Tree and head as they stand today. */
   readonly tree: Tree | undefined;
   readonly head: Head | undefined;
-  readonly surface: SampleSurface | undefined;
+  /** The whole back; made when it is first asked for. */
+  surface(): SampleSurface | undefined;
 }
 
 export function inDraw(forms: Forms, deviations: Deviations): FormsInDraw {
   const tree = forms.tree?.at(deviations);
   const head = tree?.head ?? forms.head?.at(deviations);
-  const surface = tree && forms.back?.surface(deviations);
+  let made: SampleSurface | undefined;
+  const surface = () => {
+    made ??= forms.back?.surface(deviations);
+    return made;
+  };
   return { forms, deviations, tree, head, surface };
 }
 
 export interface How {
   readonly mesh: Mesh;
   readonly start?: Pose | undefined;
+  /** The back about the places of the cells, where that is all that is needed of it. */
+  readonly surface?: SampleSurface | undefined;
+  readonly room?: Room | undefined;
+  /** The tree as work on its panel would leave it. */
+  readonly panel?: (tree: Tree) => Tree;
 }
 
 /** Undefined where not even the head was read. */
@@ -57,7 +76,8 @@ export function wholeAt(drawn: FormsInDraw, moving: Moving, how: How): Whole | u
     rearPart: assumed("rearPart", deviations),
     fade: assumed("fade", deviations),
   };
-  const tree = drawn.tree && treeAt(drawn.tree, move, turn);
+  const turned = drawn.tree && treeAt(drawn.tree, move, turn);
+  const tree = turned && how.panel ? how.panel(turned) : turned;
   const head = tree?.head ?? movedHead(drawn.head, move, turn).head;
   const sections = (front: Section | undefined, back: Forms["back"]) =>
     front === undefined ? [] : sectionsOf(back ?? front, tree ?? head, deviations);
@@ -76,16 +96,40 @@ export function wholeAt(drawn: FormsInDraw, moving: Moving, how: How): Whole | u
 }
 
 function rested(
-  { forms: { back, mass }, deviations, surface }: FormsInDraw,
+  { forms: { back, mass, loads }, deviations, surface: wholeBack }: FormsInDraw,
   tree: Tree | undefined,
-  { mesh, start }: How,
-): Pick<Whole, "rest" | "pose" | "pressed"> {
+  { mesh, start, room, surface = wholeBack() }: How,
+): Pick<Whole, "rest" | "pose" | "pressed" | "near" | "ridden"> {
   if (tree === undefined || back === undefined || surface === undefined)
-    return { rest: undefined, pose: undefined, pressed: () => undefined };
-  return restOf({ tree, back, surface, mass, deviations }, mesh, { start });
+    return NOWHERE;
+  const { places, ridden, ...rested } = restOf({ tree, back, surface, mass, deviations, loads }, mesh, {
+    start,
+    room,
+  });
+  const near = () => {
+    const at = places();
+    return at && back.surfaceNear(at.x, at.y);
+  };
+  let kept: Ridden | undefined;
+  return {
+    ...rested,
+    near,
+    ridden: (from) => {
+      kept ??= ridden(from);
+      return kept;
+    },
+  };
 }
 
-function wantedFor(
+const NOWHERE = {
+  rest: undefined,
+  pose: undefined,
+  pressed: () => undefined,
+  near: () => undefined,
+  ridden: () => NOT_RIDDEN,
+};
+
+export function wantedFor(
   front: Section,
   head: Head,
   tree: Tree | undefined,
@@ -102,7 +146,12 @@ function wantedFor(
   return isLacking(found) ? undefined : found;
 }
 
-/** One setting as it is handed on: sections, and how it rests with its pressures. */
-export function fitOf({ sections, pressed }: Whole, changeMm: number): Fit {
-  return { changeMm, sections: sections.cold.length > 0 ? sections.cold : sections.warm, rest: pressed() };
+/** One setting as it is handed on: sections, and how it rests and is ridden with its pressures. */
+export function fitOf({ sections, pressed, ridden }: Whole, changeMm: number): Fit {
+  return {
+    changeMm,
+    sections: sections.cold.length > 0 ? sections.cold : sections.warm,
+    rest: pressed(),
+    gaits: ridden().gaits,
+  };
 }

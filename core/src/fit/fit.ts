@@ -1,5 +1,6 @@
 import type { RefusalReason } from "../engine/contact/problem.ts";
 import type { Side, Station } from "../terms/places.ts";
+import type { Gait } from "./gaits.ts";
 import type { Unloaded } from "./unloaded.ts";
 
 /** Tree against back at one station and side. Positive misfit: the tree is steeper (tight at the tip). */
@@ -21,6 +22,27 @@ export interface ThirdFit {
   readonly share: number;
 }
 
+/** A third with what a pressure mat would call its peak: the highest mean over any 4 cm2. */
+export interface RiddenThird extends ThirdFit {
+  readonly sensorKPa: number;
+}
+
+/** One gait at its peak, `times` the weight. A comparison of settings on this back, and no permission. */
+export type GaitFit = {
+  readonly gait: Gait;
+  /** As it is ridden, in words. */
+  readonly says: string;
+  readonly times: number;
+} & (
+  | {
+      readonly ok: true;
+      readonly thirds: readonly RiddenThird[];
+      /** Area that presses on the ridge, cm2. */
+      readonly ridgeCm2: number;
+    }
+  | NoRest
+);
+
 /** How one tree rests on one back under one load: its pose, and what is read off it. */
 export interface Seat {
   readonly ok: true;
@@ -39,6 +61,8 @@ export interface Seat {
 /** A seat with the pressures under it, and what a hand would find before it was loaded. */
 export interface Rest extends Seat, Unloaded {
   readonly thirds: readonly ThirdFit[];
+  /** Area that presses on the ridge, cm2: any of it is a touch. */
+  readonly ridgeCm2: number;
   readonly field: PressureField;
 }
 
@@ -61,4 +85,6 @@ export interface Fit {
   readonly changeMm: number;
   readonly sections: readonly SectionFit[];
   readonly rest: Rest | NoRest | undefined;
+  /** Walk, trot, canter at their peaks; empty where nothing rests. */
+  readonly gaits: readonly GaitFit[];
 }

@@ -1,10 +1,10 @@
-import type { Load, Pull } from "../engine/contact/problem.ts";
+import type { Load, Vector } from "../engine/contact/problem.ts";
 import { Doubts } from "../shape/doubt.ts";
 import type { Deviations, Tree, Uncertain } from "../shape/model.ts";
 import type { Survey } from "../survey/case.ts";
 import { isRead } from "../survey/reading.ts";
-import type { Side } from "../terms/places.ts";
 import { ASSUMED, type AssumedName, GRAVITY } from "./assumed.ts";
+import { type GirthBelief, oneStrap } from "./girth.ts";
 
 /** Value of an assumed quantity in a draw. */
 export function assumed(name: AssumedName, deviations: Deviations): number {
@@ -32,26 +32,28 @@ export function massOf(rider: Survey["rider"]): MassBelief {
   };
 }
 
-/** Where a girth strap leaves the panel and which way it pulls: down and a little outward (assumption). */
-const STRAP_OUT_MM = 150;
-const STRAP_BELOW_TIPS_MM = 25;
-const STRAP_OUTWARD = 0.3;
-
 /** The weight at its point over the seat, and the girth at its straps, at rest. N, mm. */
-export function loadAtRest(tree: Tree, mass: MassBelief, deviations: Deviations): Load {
-  const pull = assumed("girthN", deviations);
+export function loadAtRest({ tree, mass, deviations, loads }: Loaded): Load {
+  const girth = loads?.girth ?? oneStrap(false);
   return {
     weightN: mass.at(deviations) * GRAVITY,
-    at: { x: assumed("loadPart", deviations) * tree.lengthMm, y: 0, z: assumed("loadHeightMm", deviations) },
+    at: seatPoint(tree, deviations),
     turnsWithBody: true,
-    pulls: [strap(tree, "near", pull), strap(tree, "off", pull)],
+    pulls: girth.pulls(tree, assumed("girthN", deviations), deviations),
   };
 }
 
-function strap(tree: Tree, side: Side, pullN: number): Pull {
-  const out = side === "near" ? -1 : 1;
-  return {
-    at: { x: tree.straps[side].xMm, y: out * STRAP_OUT_MM, z: tree.tipHeightMm - STRAP_BELOW_TIPS_MM },
-    force: { x: 0, y: out * STRAP_OUTWARD * pullN, z: -pullN },
-  };
+/** What a load at rest hangs on. */
+export interface Loaded {
+  readonly tree: Tree;
+  readonly mass: MassBelief;
+  readonly deviations: Deviations;
+  readonly loads?: { readonly girth: GirthBelief } | undefined;
 }
+
+/** Where the rider who sits weighs on the seat, in the saddle's frame. */
+export const seatPoint = (tree: Tree, deviations: Deviations): Vector => ({
+  x: assumed("loadPart", deviations) * tree.lengthMm,
+  y: 0,
+  z: assumed("loadHeightMm", deviations),
+});

@@ -17,6 +17,9 @@ export const MESHES = {
   draw: { nx: 12, nv: 8 },
 } as const satisfies Record<string, Mesh>;
 
+/** Cells of both panels together. */
+export const cellsOf = ({ nx, nv }: Mesh): number => 2 * nx * nv;
+
 /** Thinnest panel that is calculated with, mm; a thinner figure comes only from carrying a wedge on past its stations. */
 const THINNEST_MM = 5;
 

@@ -1,24 +1,14 @@
-import type { ContactProblem, Equilibrium, Law, Pose } from "../engine/contact/problem.ts";
+import { type Places, placesAt } from "../engine/contact/gap.ts";
+import type { Equilibrium, Pose } from "../engine/contact/problem.ts";
 import { type SettleOptions, settle } from "../engine/contact/settle.ts";
-import type { StripCells } from "../engine/contact/strip-cells.ts";
 import { cos, sin } from "../engine/number/index.ts";
-import type { SampleSurface } from "../engine/surface.ts";
-import type { Back, Deviations, Tree } from "../shape/model.ts";
-import { COMPRESSION_LIMIT, TISSUE_MM } from "./assumed.ts";
-import type { NoRest, Rest, Seat } from "./fit.ts";
-import { assumed, loadAtRest, type MassBelief } from "./load.ts";
-import { type Mesh, panelCells } from "./panel-cells.ts";
+import type { GaitFit, NoRest, Rest, Seat } from "./fit.ts";
+import { gaitFit, ridgeCm2 } from "./gait-fit.ts";
+import type { Mesh } from "./panel-cells.ts";
+import { problemOf, type Sitting, type SittingProblem } from "./problem.ts";
+import { type AtPeak, atPeaks, type RiddenPoses } from "./ridden.ts";
 import { fieldOf, thirdsOf } from "./thirds.ts";
 import { unloadedOf } from "./unloaded.ts";
-
-/** A saddle to be put on a back: the tree as a setting makes it, the back's surface, what weighs on it, and one draw of all doubts. */
-export interface Sitting {
-  readonly tree: Tree;
-  readonly back: Back;
-  readonly surface: SampleSurface;
-  readonly mass: MassBelief;
-  readonly deviations: Deviations;
-}
 
 /** Where a saddle comes to rest, and the pose to start a neighbouring setting from. */
 export interface Rested {
@@ -26,7 +16,22 @@ export interface Rested {
   readonly pose: Pose | undefined;
   /** The pressures, worked out when they are asked for: no draw needs them. */
   pressed(): Rest | NoRest;
+  /** Where the panels' cells lie on the back; undefined where nothing rests. */
+  places(): Places | undefined;
+  /**
+   * The gaits of `sitting.loads` at their peaks, and the poses to start a neighbouring setting's from; none where the
+   * saddle does not rest or no loads were read. `near`: a neighbour's. Worked out anew each time.
+   */
+  ridden(near?: RiddenPoses): Ridden;
 }
+
+/** Gaits at their peaks. */
+export interface Ridden {
+  readonly gaits: readonly GaitFit[];
+  readonly poses: RiddenPoses | undefined;
+}
+
+export const NOT_RIDDEN: Ridden = { gaits: [], poses: undefined };
 
 /**
  * One tree on one back under weight and girth, at rest. Fore and aft is held (a free slide wanders or tips) and what is
@@ -35,51 +40,41 @@ export interface Rested {
 export function restOf(sitting: Sitting, mesh: Mesh, options: SettleOptions = {}): Rested {
   const problem = problemOf(sitting, mesh);
   const found = settle(problem, options);
-  if (!found.ok) return { rest: found, pose: undefined, pressed: () => found };
+  if (!found.ok)
+    return {
+      rest: found,
+      pose: undefined,
+      pressed: () => found,
+      places: () => undefined,
+      ridden: () => NOT_RIDDEN,
+    };
   const seat = readOff(sitting, problem, found);
   const { cells } = problem;
-  const unloaded = () => unloadedOf(sitting.tree, sitting.surface, problem.slide.x);
+  const unloaded = () => {
+    const { tree, back, deviations } = sitting;
+    return unloadedOf(tree, back.surface(deviations), problem.slide.x);
+  };
   const pressed = (): Rest => ({
     ...seat,
     ...unloaded(),
     thirds: thirdsOf(cells, found.pressure),
+    ridgeCm2: ridgeCm2(problem, found),
     field: fieldOf(cells, found.pressure, mesh),
   });
-  return { rest: seat, pose: found.pose, pressed };
-}
-
-function problemOf(
-  { tree, surface, mass, deviations }: Sitting,
-  mesh: Mesh,
-): ContactProblem & { cells: StripCells } {
-  const cells = panelCells(tree, mesh);
-  return {
-    cells,
-    law: lawOf(cells, deviations),
-    surface,
-    load: loadAtRest(tree, mass, deviations),
-    friction: assumed("friction", deviations),
-    across: { x: 0, y: 1 },
-    pivot: { x: tree.lengthMm / 2, y: 0, z: 0 },
-    slide: { x: assumed("placementMm", deviations), y: 0 },
-    compressionLimit: COMPRESSION_LIMIT,
+  const ridden = (near?: RiddenPoses): Ridden => {
+    if (sitting.loads === undefined) return NOT_RIDDEN;
+    const peaks = atPeaks(sitting, sitting.loads, problem, found.pose, near, options.room);
+    return { gaits: peaks.map((peak) => gaitFit(problem, peak)), poses: posesOf(found.pose, peaks) };
   };
+  return { rest: seat, pose: found.pose, pressed, places: () => placesAt(problem, found.pose), ridden };
 }
 
-/** Panel over tissue, in series on each cell; both linear within the range used. */
-function lawOf(cells: StripCells, deviations: Deviations): Law {
-  const even = (value: number) => new Float64Array(cells.n).fill(value);
-  return {
-    kind: "series",
-    upperModulus: even(assumed("panelModulusMPa", deviations)),
-    upperThickness: cells.thickness,
-    upperLimit: Number.POSITIVE_INFINITY,
-    lowerModulus: even(assumed("tissueModulusMPa", deviations)),
-    lowerThickness: even(TISSUE_MM),
-  };
-}
+const posesOf = (rest: Pose, peaks: readonly AtPeak[]): RiddenPoses => ({
+  rest,
+  gaits: peaks.map(({ found }) => (found.ok ? found.pose : undefined)),
+});
 
-function readOff(sitting: Sitting, problem: ContactProblem, found: Equilibrium): Seat {
+function readOff(sitting: Sitting, problem: SittingProblem, found: Equilibrium): Seat {
   const { tree, back } = sitting;
   const { heave, pitch, roll } = found.pose;
   const { pivot, slide } = problem;

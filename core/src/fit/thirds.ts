@@ -9,27 +9,28 @@ const THIRDS = ["front", "middle", "rear"] as const;
 
 /** Pressures by third and side, as the literature reports them; the mean is over the whole region, touching or not. */
 export function thirdsOf(cells: Cells, pressureMPa: Float64Array): readonly ThirdFit[] {
-  let total = 0;
-  for (let i = 0; i < cells.n; i++) total += pressureMPa[i]! * cells.area[i]!;
+  const numbers = () => new Float64Array(THIRDS.length * SIDES.length);
+  const [force, region, touching, max] = [numbers(), numbers(), numbers(), numbers()];
+  for (let i = 0; i < cells.n; i++) {
+    const into = SIDES.length * cells.third[i]! + cells.side[i]!;
+    const pressure = pressureMPa[i]!;
+    const area = cells.area[i]!;
+    force[into] = force[into]! + pressure * area;
+    region[into] = region[into]! + area;
+    if (pressure > 0) touching[into] = touching[into]! + area;
+    if (pressure > max[into]!) max[into] = pressure;
+  }
+  const total = force.reduce((sum, one) => sum + one, 0);
   return THIRDS.flatMap((third, index) =>
     SIDES.map((side, sideIndex) => {
-      const sum = { force: 0, region: 0, touching: 0, max: 0 };
-      for (let i = 0; i < cells.n; i++) {
-        if (cells.third[i] !== index || cells.side[i] !== sideIndex) continue;
-        const pressure = pressureMPa[i]!;
-        const area = cells.area[i]!;
-        sum.force += pressure * area;
-        sum.region += area;
-        if (pressure > 0) sum.touching += area;
-        sum.max = Math.max(sum.max, pressure);
-      }
+      const from = SIDES.length * index + sideIndex;
       return {
         third,
         side,
-        meanKPa: (sum.force / sum.region) * KPA_PER_MPA,
-        maxKPa: sum.max * KPA_PER_MPA,
-        areaCm2: sum.touching / MM2_PER_CM2,
-        share: sum.force / total,
+        meanKPa: (force[from]! / region[from]!) * KPA_PER_MPA,
+        maxKPa: max[from]! * KPA_PER_MPA,
+        areaCm2: touching[from]! / MM2_PER_CM2,
+        share: force[from]! / total,
       };
     }),
   );

@@ -1,5 +1,6 @@
 import type { SampleSurface } from "../surface.ts";
-import type { Cells, Vector } from "./problem.ts";
+import { FRAME_SIZE, frameOf } from "./frame.ts";
+import type { Cells, ContactProblem, Pose, Vector } from "./problem.ts";
 import type { Room } from "./room.ts";
 
 /**
@@ -13,16 +14,37 @@ export function readSurface(
   room: Room,
   step: number,
 ): number {
-  const { frame: f, x, y } = room;
+  const count = carryCells(cells, pivot, room.frame, step, room);
+  surface(count, room.x, room.y, room.sample);
+  return count;
+}
+
+/** Places in the plane, mm. */
+export interface Places {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+}
+
+/** Where each cell lies in the plane at a pose. */
+export function placesAt(problem: ContactProblem, { heave, pitch, roll }: Pose): Places {
+  const { cells, pivot } = problem;
+  const frame = new Float64Array(FRAME_SIZE);
+  frameOf(problem, Float64Array.of(heave, pitch, roll), frame);
+  const places = { x: new Float64Array(cells.n), y: new Float64Array(cells.n) };
+  carryCells(cells, pivot, frame, 1, places);
+  return places;
+}
+
+/** Kernel: the middle one of every `step` cells at the pose in `f`. Returns how many. */
+function carryCells(cells: Cells, pivot: Vector, f: Float64Array, step: number, { x, y }: Places): number {
   let count = 0;
-  for (let i = 0; i < cells.n; i += step, count++) {
+  for (let i = step >> 1; i < cells.n; i += step, count++) {
     const px = cells.x[i]! - pivot.x;
     const py = cells.y[i]! - pivot.y;
     const pz = cells.z[i]! - pivot.z;
     x[count] = f[0]! * px + f[1]! * py + f[2]! * pz + f[9]!;
     y[count] = f[3]! * px + f[4]! * py + f[5]! * pz + f[10]!;
   }
-  surface(count, x, y, room.sample);
   return count;
 }
 
