@@ -17,10 +17,22 @@ export {
   unbentArch,
 } from "./arch.ts";
 export { bendTo, release } from "./bend.ts";
+export * from "./closed-form.ts";
+export type { LayerGlance } from "./glance.ts";
 export type { Law } from "./law.ts";
+export { atMoisture } from "./moisture.ts";
 export { bendToMoment, NoBalance } from "./path.ts";
-export { elasticFlexibility, type Pass, passFor, passTo } from "./press.ts";
+export {
+  elasticFlexibility,
+  glanceFor,
+  type Pass,
+  type PassGlance,
+  passAt,
+  passFor,
+  passTo,
+} from "./press.ts";
 export { type LayerReading, readSection, type SectionReading } from "./read-section.ts";
+export { embeddingMPa, governs, type RivetRow, rivetRow, timberBearingN } from "./rivets.ts";
 export {
   bendingStiffness,
   type Layer,
@@ -29,3 +41,11 @@ export {
   unbent,
   type Wear,
 } from "./section.ts";
+export {
+  damageOf,
+  fitPlasticLife,
+  MILD_STEEL_LIFE,
+  reversalsAt,
+  type StrainLife,
+  transitionReversals,
+} from "./strain-life.ts";

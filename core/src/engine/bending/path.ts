@@ -1,4 +1,5 @@
 import { type Balance, balanceAt, kept } from "./balance.ts";
+import type { SectionReading } from "./read-section.ts";
 import { rootOf } from "./root.ts";
 import { bendingStiffness, type Section, type SectionState } from "./section.ts";
 
@@ -12,9 +13,12 @@ const MET = 1e-8;
 /** Thrown where layers cannot be brought into balance, or bear no such moment: a section that gives way. */
 export class NoBalance extends Error {}
 
-interface Node {
+/** A place on a path: where the section stands, the moment there, and, once asked for, where it is when let go and what it bears. */
+export interface Node {
   readonly state: SectionState;
   readonly momentNmm: number;
+  free?: SectionState;
+  reading?: SectionReading;
 }
 
 /** One way on from a state, followed step by step as far as it was asked for. */
@@ -69,8 +73,12 @@ function nodeAt(section: Section, { nodes }: Path, way: "up" | "down", at: numbe
   return node;
 }
 
-/** Bent on, or back, until it carries a moment, N mm. Throws `NoBalance` where it cannot carry it. */
-export function bendToMoment(section: Section, state: SectionState, momentNmm: number): SectionState {
+/** The two nodes of the path on from a state between which it carries a moment; undefined where it cannot carry it. */
+export function nodesAt(
+  section: Section,
+  state: SectionState,
+  momentNmm: number,
+): { readonly from: Node; readonly to: Node; readonly part: number } | undefined {
   const up = pathFrom(section, state, "up");
   const start = up.nodes[0]?.momentNmm ?? 0;
   const way = momentNmm >= start ? "up" : "down";
@@ -79,15 +87,18 @@ export function bendToMoment(section: Section, state: SectionState, momentNmm: n
   for (let i = 0; ; i++) {
     const from = nodeAt(section, path, way, i);
     const to = nodeAt(section, path, way, i + 1);
-    if (from === undefined || to === undefined)
-      throw new NoBalance(`the section carries no moment of ${momentNmm} N mm`);
-    if (sign * (to.momentNmm - momentNmm) >= 0) return between(section, from, to, momentNmm);
+    if (from === undefined || to === undefined) return undefined;
+    if (sign * (to.momentNmm - momentNmm) < 0) continue;
+    return { from, to, part: (momentNmm - from.momentNmm) / (to.momentNmm - from.momentNmm) };
   }
 }
 
-function between(section: Section, from: Node, to: Node, momentNmm: number): SectionState {
+/** Bent on, or back, until it carries a moment, N mm. Throws `NoBalance` where it cannot carry it. */
+export function bendToMoment(section: Section, state: SectionState, momentNmm: number): SectionState {
+  const place = nodesAt(section, state, momentNmm);
+  if (place === undefined) throw new NoBalance(`the section carries no moment of ${momentNmm} N mm`);
+  const { from, to, part } = place;
   const within = MET * bendingStiffness(section, section.composite) * stepPerMm(section);
-  const part = (momentNmm - from.momentNmm) / (to.momentNmm - from.momentNmm);
   const a = from.state.curvaturePerMm;
   let last: Balance | undefined;
   const found = rootOf(

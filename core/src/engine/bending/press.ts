@@ -1,6 +1,8 @@
-import { type Arch, type ArchState, letGo, loadTo, openingMm, unbentArch } from "./arch.ts";
-import { balanced, NoBalance } from "./path.ts";
+import { type Arch, type ArchState, letGo, loadTo, openingMm } from "./arch.ts";
+import { freeAtMm, heldAtMm, type LayerGlance, layersAt } from "./glance.ts";
+import { NoBalance } from "./path.ts";
 import { rootOf } from "./root.ts";
+import { bendingStiffness } from "./section.ts";
 
 /** An arch held at an opening, and after it was let go. Openings are of the tips, against unbent, mm. */
 export interface Pass {
@@ -12,7 +14,7 @@ export interface Pass {
 }
 
 /** An opening is met within this, mm. */
-const MET_MM = 1e-5;
+const MET_MM = 1e-4;
 
 /** Held by a force, from where the state stands, and let go. undefined where the arch cannot carry it. */
 export function passAt(arch: Arch, state: ArchState, forceN: number): Pass | undefined {
@@ -24,39 +26,93 @@ export function passAt(arch: Arch, state: ArchState, forceN: number): Pass | und
 
 /** Held at an opening, from where the state stands, and let go. undefined where the arch cannot be brought there. */
 export function passTo(arch: Arch, state: ArchState, heldMm: number): Pass | undefined {
-  const forceN = forceFor(arch, heldMm - openingMm(arch, state), heldMm, (force) => {
-    const held = loaded(arch, state, force);
-    return held && { mm: openingMm(arch, held), perN: flexibility(arch, held) };
+  const forceN = forceFor(arch, state, heldMm, {
+    glance: (force) => heldAtMm(arch, state, force),
+    exact: (force) => {
+      const held = loaded(arch, state, force);
+      return held && openingMm(arch, held);
+    },
   });
   return forceN === undefined ? undefined : passAt(arch, state, forceN);
 }
 
 /** Held so far that `freeMm` is left once it is let go. undefined where the arch cannot be brought there. */
 export function passFor(arch: Arch, state: ArchState, freeMm: number): Pass | undefined {
-  const forceN = forceFor(arch, freeMm - openingMm(arch, state), freeMm, (force) => {
-    const pass = passAt(arch, state, force);
-    // What is kept grows with force as what is held does, less what comes back with the last newton.
-    return pass && { mm: pass.freeMm, perN: flexibility(arch, pass.held) - flexibility(arch, pass.free) };
+  let pass: Pass | undefined;
+  const forceN = forceFor(arch, state, freeMm, {
+    glance: (force) => freeAtMm(arch, state, force),
+    exact: (force) => {
+      pass = passAt(arch, state, force);
+      return pass?.freeMm;
+    },
   });
-  return forceN === undefined ? undefined : passAt(arch, state, forceN);
+  return forceN === undefined ? undefined : (pass ?? passAt(arch, state, forceN));
 }
 
-type Answering = (forceN: number) => { readonly mm: number; readonly perN: number } | undefined;
+/** What it takes to keep an opening, to about one part in a hundred: for the sweep of many. */
+export interface PassGlance {
+  readonly forceN: number;
+  readonly heldMm: number;
+  readonly layers: readonly LayerGlance[];
+}
 
-function forceFor(arch: Arch, wayMm: number, wantedMm: number, answering: Answering): number | undefined {
-  const first = Math.abs(wayMm) / elasticFlexibility(arch);
-  if (first === 0) return 0;
+export function glanceFor(arch: Arch, state: ArchState, freeMm: number): PassGlance | undefined {
+  const forceN = glancedForce(arch, state, freeMm, (force) => freeAtMm(arch, state, force))?.forceN;
+  if (forceN === undefined) return undefined;
+  const heldMm = heldAtMm(arch, state, forceN);
+  const layers = layersAt(arch, state, forceN);
+  return heldMm === undefined || layers === undefined ? undefined : { forceN, heldMm, layers };
+}
+
+type Answer = (forceN: number) => number | undefined;
+
+/** The force at which an opening is as wanted: at a glance first, then exactly. */
+function forceFor(
+  arch: Arch,
+  state: ArchState,
+  wantedMm: number,
+  { glance, exact }: { readonly glance: Answer; readonly exact: Answer },
+): number | undefined {
+  const start = glancedForce(arch, state, wantedMm, glance);
+  if (start === undefined || start.forceN === 0) return start?.forceN;
+  const givesWay = start.forceN > 0 ? GIVES_WAY : -GIVES_WAY;
+  let before: { readonly force: number; readonly mm: number } | undefined;
+  let slope = start.perN;
   return rootOf(
     (force) => {
-      const found = answering(force);
-      if (found) return { y: found.mm - wantedMm, slope: found.perN };
-      return { y: force > 0 ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY, slope: 0 };
+      const mm = exact(force);
+      if (mm === undefined) return { y: givesWay, slope: 0 };
+      if (before && before.force !== force) slope = (mm - before.mm) / (force - before.force);
+      before = { force, mm };
+      return { y: mm - wantedMm, slope };
+    },
+    start.forceN,
+    MET_MM,
+    Math.abs(start.forceN) / 64,
+  );
+}
+
+function glancedForce(arch: Arch, state: ArchState, wantedMm: number, glance: Answer) {
+  const wayMm = wantedMm - openingMm(arch, state);
+  const first = Math.abs(wayMm) / elasticFlexibility(arch);
+  if (first === 0) return { forceN: 0, perN: 0 };
+  const step = (first / 1024) * (wayMm > 0 ? 1 : -1);
+  let perN = 0;
+  const forceN = rootOf(
+    (force) => {
+      const mm = glance(force);
+      if (mm === undefined) return { y: wayMm > 0 ? GIVES_WAY : -GIVES_WAY, slope: 0 };
+      perN = (mm - (glance(force - step) ?? mm)) / step;
+      return { y: mm - wantedMm, slope: perN };
     },
     wayMm > 0 ? first : -first,
     MET_MM,
     first,
   );
+  return forceN === undefined ? undefined : { forceN, perN };
 }
+/** Opening of an arch that gives way, mm: further than any that carries its force. */
+const GIVES_WAY = 1e9;
 
 function loaded(arch: Arch, state: ArchState, forceN: number): ArchState | undefined {
   try {
@@ -67,17 +123,9 @@ function loaded(arch: Arch, state: ArchState, forceN: number): ArchState | undef
   }
 }
 
-/** Opening for one more newton, mm/N, as the pieces stand. */
-function flexibility(arch: Arch, state: ArchState): number {
-  let sum = 0;
-  for (const k of [0, 1] as const) {
-    arch[k].forEach(({ section, lengthMm, leverMm }, i) => {
-      const one = state[k][i];
-      if (one) sum += (leverMm * leverMm * lengthMm) / balanced(section, one, one.curvaturePerMm).stiffness;
-    });
-  }
-  return sum;
-}
-
 /** How an unbent arch answers at first: opening a newton, mm/N, on the elastic lines. */
-export const elasticFlexibility = (arch: Arch): number => flexibility(arch, unbentArch(arch));
+export function elasticFlexibility(arch: Arch): number {
+  return arch.flat().reduce((sum, { section, lengthMm, leverMm }) => {
+    return sum + (leverMm * leverMm * lengthMm) / bendingStiffness(section, section.composite);
+  }, 0);
+}
