@@ -32,7 +32,14 @@ export const ORDER_OF_WORK: readonly Section[] = [
   { title: "Saddle looked over", asks: ["saddle.build", "saddle.looked"] },
   {
     title: "Head and points",
-    asks: ["saddle.head", "saddle.mounting", "platesAtHand", "saddle.inserts", "saddle.forming"],
+    asks: [
+      "saddle.head",
+      "saddle.reinforcement",
+      "saddle.mounting",
+      "platesAtHand",
+      "saddle.inserts",
+      "saddle.forming",
+    ],
   },
   { title: "Lines and square", asks: ["saddle.lines"] },
   { title: "Panel", asks: ["saddle.panel", "saddle.bearing", "saddle.girthing", "saddle.bars"] },

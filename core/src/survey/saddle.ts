@@ -8,6 +8,7 @@ import { headSchema, linesSchema } from "./saddle-lines.ts";
 import { buildSchema, lookedSchema } from "./saddle-looked.ts";
 import { pastSchema, standingOfSaddleSchema } from "./saddle-past.ts";
 import { mountingSchema } from "./saddle-plates.ts";
+import { reinforcementSchema } from "./saddle-reinforcement.ts";
 import { words } from "./typed.ts";
 
 export const saddleSchema = z
@@ -21,6 +22,7 @@ export const saddleSchema = z
     looked: lookedSchema.prefault({}),
     lines: linesSchema.prefault({}),
     head: headSchema.prefault({}),
+    reinforcement: reinforcementSchema.prefault({}),
     bearing: bearingSchema.prefault({}),
     girthing: girthingSchema.prefault({}),
     bars: barsSchema.prefault({}),
