@@ -4,8 +4,20 @@ import { ask } from "./commands/ask.ts";
 import { check } from "./commands/check.ts";
 import { explain } from "./commands/explain.ts";
 import { newCase } from "./commands/new.ts";
+import { plates } from "./commands/plates.ts";
 import { schema } from "./commands/schema.ts";
+import { sizes } from "./commands/sizes.ts";
 import { template } from "./commands/template.ts";
 
 /** In the order of the work. */
-export const commands: readonly Command[] = [newCase, check, answerCase, ask, template, explain, schema];
+export const commands: readonly Command[] = [
+  newCase,
+  check,
+  answerCase,
+  ask,
+  plates,
+  sizes,
+  template,
+  explain,
+  schema,
+];

@@ -3,7 +3,7 @@ import type { Survey } from "@treewright/core/survey/case.ts";
 import type { Desk } from "./desk.ts";
 
 /** The draws of one case always start from the same number, so the same readings give the same figures everywhere. */
-const SEED = 1;
+export const SEED = 1;
 /** Nothing is told of work that ends sooner, ms. */
 const PATIENCE_MS = 2000;
 

@@ -81,7 +81,9 @@ export function platesSeen(
       seenOf(survey, plate, { list: "stock", index }, buildStockPlate(plate, index, survey.saddle), seed),
     ),
   ];
-  const usable = listed.filter(({ seen }) => seen.mounting === "same" && seen.sound === "sound");
+  const usable = listed.filter(
+    ({ seen }) => seen.mounting === "same" && seen.sound === "sound" && seen.makes,
+  );
   const each = survey.horses.map((_, horseIndex) => forHorse(survey, horseIndex, usable, seed));
   const horses = each.flatMap((one) => ("why" in one ? [] : [one]));
   const everyone = usable.flatMap(({ seen: { id } }) => {

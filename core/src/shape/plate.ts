@@ -47,7 +47,7 @@ export function buildStockPlate(
   index: number,
   saddle: SurveyedSaddle,
 ): PlateBelief | Lacking {
-  const path = (word: string) => `stock.plates.${index}.${word}`;
+  const path = (word: string) => `stock.plates[${index}].${word}`;
   return believed(
     {
       path,

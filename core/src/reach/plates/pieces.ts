@@ -34,7 +34,7 @@ export function piecesAt(
 
 function pieceAt(plate: StockPlate, index: number, levelMm: number): Piece | LeftOut {
   const doubts = new Doubts();
-  const path = (word: string) => `stock.plates.${index}.${word}`;
+  const path = (word: string) => `stock.plates[${index}].${word}`;
   if (plate.face === "not-said") doubts.lack(path("face"));
   const spread = doubts.take(path("spread"), plate.spread);
   const below = doubts.take(path("belowCrown"), plate.belowCrown);
