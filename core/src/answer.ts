@@ -1,8 +1,10 @@
 import { DRAWS } from "./answer/draws.ts";
 import { nextFor } from "./answer/next.ts";
+import { panelOf } from "./answer/panel.ts";
+import { platesAnswered } from "./answer/plates-after.ts";
 import { type Answer, assembled } from "./answer/result.ts";
 import { type Road, roadOf, toJudge } from "./answer/road.ts";
-import { type Drawn, drawnOn, judgedWith, settledAt } from "./answer/settle.ts";
+import { changedIn, type Drawn, drawnOn, judgedWith, type Settled, settledAt } from "./answer/settle.ts";
 import { judgeCase } from "./judge/judge-case.ts";
 import type { Setting } from "./reach/setting.ts";
 import type { Survey } from "./survey/case.ts";
@@ -18,7 +20,7 @@ export interface AnswerOptions {
 
 /** Draws between two answers of the generator. */
 const BATCH = 100;
-/** So often the draws may move the choice to a setting that is then drawn itself; seen never yet. */
+/** So often the draws may move the choice past the settings beside it, which are then drawn themselves; seen never yet. */
 const CHOICES_MOST = 3;
 
 /**
@@ -36,7 +38,7 @@ export function* answer(survey: Survey, { horse, seed }: AnswerOptions): Generat
     now = drawnOn(now, seed, BATCH);
     judged = judgedWith(road, [...before, now]);
     const { setting } = judged.answers;
-    const moved = now.table.to === DRAWS && setting !== undefined && setting.id !== now.settled.setting?.id;
+    const moved = now.table.to === DRAWS && !isDrawn(now.settled, setting);
     if (moved && before.length < CHOICES_MOST) {
       before.push(now);
       now = begun(road, setting);
@@ -44,10 +46,17 @@ export function* answer(survey: Survey, { horse, seed }: AnswerOptions): Generat
   }
   const next = nextFor(road, judged.waitsFor, seed);
   const last = { ...judged, answers: { ...judged.answers, next } };
-  return assembled({ road, seed, judged: last, ...(now ?? NOTHING_DRAWN) });
+  const panel = panelOf(survey, now?.settled, last.answers, seed);
+  const plates = platesAnswered(toJudge(road, now?.table), last.answers, seed);
+  return assembled({ road, seed, judged: last, ...(now ?? NOTHING_DRAWN), panel, plates });
 }
 
 const NOTHING_DRAWN = { settled: undefined, table: { from: 0, to: 0, values: {} } };
+
+/** Today's head is drawn always. */
+function isDrawn(settled: Settled, setting: Setting | undefined): boolean {
+  return setting === undefined || setting.way === "as-found" || changedIn(settled, setting) !== undefined;
+}
 
 function begun(road: Road, setting: Setting | undefined): Drawn | undefined {
   const settled = settledAt(road, setting);

@@ -70,12 +70,12 @@ describe("the doubt of what follows", () => {
   const table: DrawTable = {
     from: 0,
     to: 1001,
-    values: { "moved clearanceMm": values, "moved front": values },
+    values: { "moved press +6 mm clearanceMm": values, "moved press +6 mm front": values },
   };
   test("is half of the central 95 % of the draws, grown with the change", () => {
-    expect(movedDoubt(table, 1).clearanceMm).toBeCloseTo(4.75, 9);
-    expect(movedDoubt(table, 0.6).channelMm.front).toBeCloseTo(0.6 * 4.75, 9);
-    expect(movedDoubt(table, 1).seatDeg).toBeUndefined();
+    expect(movedDoubt(table, "press +6 mm", 1).clearanceMm).toBeCloseTo(4.75, 9);
+    expect(movedDoubt(table, "press +6 mm", 0.6).channelMm.front).toBeCloseTo(0.6 * 4.75, 9);
+    expect(movedDoubt(table, "press +6 mm", 1).seatDeg).toBeUndefined();
   });
   test("takes in what the coarser mesh of the draws may hide", () => {
     const road = roadOf(surveyOf("09-alter-in-the-saddle"), 0, SEED);
@@ -83,10 +83,11 @@ describe("the doubt of what follows", () => {
       road,
       road.settings.find(({ changeMm }) => changeMm === 6),
     );
-    if (settled?.meshDoubt === undefined) throw new Error("nothing was settled");
-    const mesh = settled.meshDoubt.clearanceMm ?? Number.NaN;
+    const [changed] = settled?.changed ?? [];
+    if (changed === undefined) throw new Error("nothing was settled");
+    const mesh = changed.meshDoubt?.clearanceMm ?? Number.NaN;
     expect(mesh).toBeGreaterThan(0);
-    expect(doubtsOf(settled, table).moved.clearanceMm).toBeCloseTo(4.75 + mesh, 9);
+    expect(doubtsOf(changed, table).moved.clearanceMm).toBeCloseTo(4.75 + mesh, 9);
   });
   test("wants twenty draws at least", () => {
     const of = (n: number) => doubtOf({ from: 0, to: n, values: { one: values.slice(0, n) } }, "one");

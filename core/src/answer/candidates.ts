@@ -5,7 +5,7 @@ import { measureLimits } from "../judge/measure.ts";
 import type { Setting } from "../reach/setting.ts";
 import type { Survey, SurveyedHorse } from "../survey/case.ts";
 import { type BySide, SIDES } from "../terms/places.ts";
-import { type DrawTable, doubtOf, movedDoubt, TRIAL_MM } from "./draws.ts";
+import { type DrawTable, doubtOf, movedDoubt, TRIAL, TRIAL_MM } from "./draws.ts";
 import { feelersAfter, templateFaces, templateOffered } from "./feelers.ts";
 import { asLimit, type Figure, figuresOf, horseSides } from "./figures.ts";
 import { carried, type MovedDoubt, movedBy } from "./follows.ts";
@@ -44,13 +44,13 @@ export interface AfterDoubts {
 export function firstDoubts(first: DrawTable, changeMm: number): AfterDoubts {
   return {
     figure: (figure) => doubtOf(first, `today ${figure.key}`),
-    moved: movedDoubt(first, Math.abs(changeMm) / TRIAL_MM),
+    moved: movedDoubt(first, TRIAL, Math.abs(changeMm) / TRIAL_MM),
   };
 }
 
-/** From the draws at the setting itself. */
-export function drawnDoubts(table: DrawTable): AfterDoubts {
-  return { figure: (figure) => doubtOf(table, `after ${figure.key}`), moved: movedDoubt(table, 1) };
+/** From the draws at the setting itself, by its id. */
+export function drawnDoubts(table: DrawTable, id: string): AfterDoubts {
+  return { figure: (figure) => doubtOf(table, `${id} ${figure.key}`), moved: movedDoubt(table, id, 1) };
 }
 
 /** Panel fill at its thickest that each side needs under a whole, mm; undefined where it cannot be told. */

@@ -1,13 +1,16 @@
 import type { Pose } from "../engine/contact/problem.ts";
+import { type Room, roomFor } from "../engine/contact/room.ts";
 import { spreadOf } from "../engine/quantile.ts";
-import { MESHES } from "../fit/panel-cells.ts";
-import { AS_FOUND, type Moving } from "../reach/move.ts";
+import { cellsOf, MESHES } from "../fit/panel-cells.ts";
+import type { RiddenPoses } from "../fit/ridden.ts";
+import { AS_FOUND, type Moving, opened } from "../reach/move.ts";
 import { drawDeviations } from "../shape/draw.ts";
 import type { Deviations } from "../shape/model.ts";
 import { figuresOf, horseSides } from "./figures.ts";
 import { type Moved, type MovedDoubt, movedBy } from "./follows.ts";
 import type { Forms } from "./forms.ts";
-import { inDraw, type Whole, wholeAt } from "./whole.ts";
+import { noteGaits } from "./gait-moves.ts";
+import { inDraw, type NearBack, type Whole, wholeAt } from "./whole.ts";
 
 /** Draws that an answer rests on. */
 export const DRAWS = 1000;
@@ -16,6 +19,13 @@ export const FIRST_DRAWS = 60;
 /** The change at which the doubt of what follows is first looked at; for others it is scaled, the response being near linear. */
 export const TRIAL_MM = 10;
 
+/** The first look: today and a trial change, from where the saddle rests at the means. */
+export function firstLook(forms: Forms, start: Pose | undefined, seed: number): DrawTable {
+  const trial = { name: TRIAL, moving: opened(TRIAL_MM), start };
+  return drawRange(forms, { start }, [trial], seed, 0, FIRST_DRAWS);
+}
+export const TRIAL = "trial";
+
 /** Values of every figure in a range of draws; NaN where a draw gave none. Index 0 is draw `from`. */
 export interface DrawTable {
   readonly from: number;
@@ -23,24 +33,35 @@ export interface DrawTable {
   readonly values: { readonly [key: string]: readonly number[] };
 }
 
-/** Where the two settings rest at the means: the draws start there. */
-export interface Starts {
-  readonly today: Pose | undefined;
-  readonly after: Pose | undefined;
+/** A setting that is drawn: the name its figures are kept under, and where it rests at the means. */
+export interface ToDraw {
+  readonly name: string;
+  readonly moving: Moving;
+  /** The draws start there. */
+  readonly start: Pose | undefined;
+  /** The back about the places of its cells there; without it the whole back is read. */
+  readonly near?: NearBack | undefined;
+  /** Where its gaits come to at the means; without them the gaits are not drawn. */
+  readonly rides?: RiddenPoses | undefined;
 }
 
-/** The figures of today and of one other setting in draws from..to-1. Every draw stands by itself, so ranges can be shared out. */
+/**
+ * The figures of today and of other settings in draws from..to-1. Every draw stands by itself, so ranges can be shared
+ * out; all settings of one draw share its deviations.
+ */
 export function drawRange(
   forms: Forms,
-  moving: Moving | undefined,
+  today: Omit<ToDraw, "name" | "moving">,
+  others: readonly ToDraw[],
   seed: number,
   from: number,
   to: number,
-  starts: Starts,
 ): DrawTable {
   const rows: Record<string, number>[] = [];
+  const room = roomFor(cellsOf(MESHES.draw));
+  const all = { today: { ...today, name: "today", moving: AS_FOUND }, others, room };
   for (let index = from; index < to; index++)
-    rows.push(oneDraw(forms, moving, drawDeviations(forms.uncertain, seed, index), starts));
+    rows.push(oneDraw(forms, all, drawDeviations(forms.uncertain, seed, index)));
   const keys = [...new Set(rows.flatMap((row) => Object.keys(row)))];
   return {
     from,
@@ -49,30 +70,48 @@ export function drawRange(
   };
 }
 
-function oneDraw(
-  forms: Forms,
-  moving: Moving | undefined,
-  deviations: Deviations,
-  starts: Starts,
-): Record<string, number> {
+interface All {
+  readonly today: ToDraw;
+  readonly others: readonly ToDraw[];
+  readonly room: Room;
+}
+
+function oneDraw(forms: Forms, { today, others, room }: All, deviations: Deviations): Record<string, number> {
   const drawn = inDraw(forms, deviations);
   const mesh = MESHES.draw;
-  const today = wholeAt(drawn, AS_FOUND, { mesh, start: starts.today });
+  const at = ({ moving, near }: ToDraw, start: Pose | undefined) =>
+    wholeAt(drawn, moving, { mesh, room, start, surface: near?.(deviations) });
   const row: Record<string, number> = {};
-  if (today === undefined) return row;
-  note(row, "today", today);
-  noteWanted(row, today);
+  const found = at(today, today.start);
+  if (found === undefined) return row;
+  note(row, today.name, found);
+  noteWanted(row, found);
   for (const figure of horseSides(forms, deviations)) row[figure.key] = figure.value;
-  const after = moving && wholeAt(drawn, moving, { mesh, start: starts.after });
-  if (after === undefined) return row;
-  note(row, "after", after);
-  for (const [key, value] of Object.entries(flat(movedBy(today, after)))) row[`moved ${key}`] = value;
+  for (const other of others) {
+    const after = at(other, besides(today.start, found.pose, other.start));
+    if (after === undefined) continue;
+    note(row, other.name, after);
+    if (other.rides)
+      noteGaits(row, other.name, { whole: found, rides: today.rides }, { whole: after, rides: other.rides });
+    for (const [key, value] of Object.entries(flat(movedBy(found, after))))
+      row[`moved ${other.name} ${key}`] = value;
+  }
   return row;
 }
 
-function note(row: Record<string, number>, when: "today" | "after", whole: Whole): void {
-  for (const figure of figuresOf(whole)) row[`${when} ${figure.key}`] = figure.value;
-  if (whole.rest) row[`${when} rests`] = whole.rest.ok ? 1 : 0;
+/** Where another setting likely rests in a draw: as far from its mean as today's came. */
+function besides(mean: Pose | undefined, drawn: Pose | undefined, other: Pose | undefined): Pose | undefined {
+  if (mean === undefined || drawn === undefined || other === undefined) return other;
+  return {
+    heave: other.heave + drawn.heave - mean.heave,
+    pitch: other.pitch + drawn.pitch - mean.pitch,
+    roll: other.roll + drawn.roll - mean.roll,
+  };
+}
+
+function note(row: Record<string, number>, name: string, whole: Whole): void {
+  for (const figure of figuresOf(whole)) row[`${name} ${figure.key}`] = figure.value;
+  if (whole.rest) row[`${name} rests`] = whole.rest.ok ? 1 : 0;
 }
 
 function noteWanted(row: Record<string, number>, { wanted }: Whole): void {
@@ -115,15 +154,15 @@ export function doubtOf(table: DrawTable, key: string): number | undefined {
 const LEAST_DRAWN = 20;
 
 /** Part of the draws in which the saddle came to rest; undefined where rest was not computed. */
-export function restingPart(table: DrawTable, when: "today" | "after"): number | undefined {
-  const drawn = table.values[`${when} rests`];
+export function restingPart(table: DrawTable, name: string): number | undefined {
+  const drawn = table.values[`${name} rests`];
   return drawn && drawn.reduce((sum, one) => sum + (Number.isNaN(one) ? 0 : one), 0) / drawn.length;
 }
 
-/** Doubt of what follows, `scale` times what was drawn. */
-export function movedDoubt(table: DrawTable, scale: number): MovedDoubt {
+/** Doubt of what follows from the setting of that name, `scale` times what was drawn. */
+export function movedDoubt(table: DrawTable, name: string, scale: number): MovedDoubt {
   const of = (key: string) => {
-    const u = doubtOf(table, `moved ${key}`);
+    const u = doubtOf(table, `moved ${name} ${key}`);
     return u === undefined ? undefined : u * scale;
   };
   return {

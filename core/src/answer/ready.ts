@@ -1,7 +1,7 @@
 import type { Mesh } from "../fit/panel-cells.ts";
-import { AS_FOUND, opened } from "../reach/move.ts";
+import { AS_FOUND } from "../reach/move.ts";
 import type { Survey } from "../survey/case.ts";
-import { type DrawTable, drawRange, FIRST_DRAWS, TRIAL_MM } from "./draws.ts";
+import { type DrawTable, firstLook } from "./draws.ts";
 import { type Forms, formsOf } from "./forms.ts";
 import { type FormsInDraw, inDraw, type Whole, wholeAt } from "./whole.ts";
 
@@ -26,11 +26,10 @@ export function readyFor(
   const forms = formsOf(survey, horseIndex);
   const means = inDraw(forms, {});
   const today = wholeAt(means, AS_FOUND, { mesh });
-  const starts = { today: today?.pose, after: today?.pose };
   const first =
     before !== undefined && sameParts(before.forms, forms)
       ? before.first
-      : drawRange(forms, opened(TRIAL_MM), seed, 0, FIRST_DRAWS, starts);
+      : firstLook(forms, today?.pose, seed);
   return { horseIndex, forms, means, today, first };
 }
 

@@ -1,4 +1,5 @@
 import type { Fit } from "../fit/fit.ts";
+import type { RiderStates } from "../fit/states.ts";
 import { type BodyAdvice, bodyAdvice } from "../judge/body-advice.ts";
 import type { JudgedCase } from "../judge/judge-case.ts";
 import type { Answers } from "../judge/judgement.ts";
@@ -9,9 +10,12 @@ import type { SurveyedHorse } from "../survey/case.ts";
 import type { ByStation } from "../terms/places.ts";
 import { DRAWS, type DrawTable, doubtOf, restingPart } from "./draws.ts";
 import { type Moved, type MovedDoubt, movedBy } from "./follows.ts";
+import { type GaitMove, gaitMoves } from "./gait-moves.ts";
 import { ENGINE, hashOf } from "./identity.ts";
+import type { PanelAnswer } from "./panel.ts";
 import { type Placed, placedAlong } from "./placed.ts";
 import type { PlacementSweep } from "./placement.ts";
+import type { PlatesAnswered } from "./plates-after.ts";
 import type { Road } from "./road.ts";
 import { type Changed, changedIn, doubtsOf, type Settled } from "./settle.ts";
 import { fitOf, type Whole } from "./whole.ts";
@@ -66,7 +70,15 @@ export interface Answer {
   readonly placement:
     | { readonly today: PlacementSweep | undefined; readonly after: PlacementSweep | undefined }
     | undefined;
+  /** What the chosen setting does to each third in each gait, against today. */
+  readonly gaitMoves: readonly GaitMove[];
+  /** Half-seat, risen, mounting, as found. */
+  readonly states: RiderStates | undefined;
   readonly wanted: Wanted | undefined;
+  /** Worked out with the last draws. */
+  readonly panel: PanelAnswer | undefined;
+  /** Plates at hand in their order; worked out with the last draws. */
+  readonly plates: PlatesAnswered | undefined;
   /** The horse's own numbers as they were read; empty where not. */
   readonly identity: SurveyedHorse["identity"];
   /** Mass, load and condition: advice beside the answers. */
@@ -82,11 +94,15 @@ export interface Parts {
   readonly judged: JudgedCase;
   readonly settled: Settled | undefined;
   readonly table: DrawTable;
+  readonly panel?: PanelAnswer | undefined;
+  readonly plates?: PlatesAnswered | undefined;
 }
 
-export function assembled({ road, seed, judged, settled, table }: Parts): Answer {
+export function assembled({ road, seed, judged, settled, table, panel, plates }: Parts): Answer {
   const changed = settled && changedIn(settled, judged.answers.setting);
   const { survey, horseIndex } = road;
+  const today = settled && fitOf(settled.today, 0);
+  const chosen = changed?.after && fitOf(changed.after, changed.setting.changeMm);
   return {
     horse: survey.horses[horseIndex]?.name ?? "",
     saddle: survey.saddle.name,
@@ -95,12 +111,16 @@ export function assembled({ road, seed, judged, settled, table }: Parts): Answer
     inputHash: hashOf(survey),
     seed,
     answers: judged.answers,
-    today: settled && fitOf(settled.today, 0),
-    chosen: changed?.after && fitOf(changed.after, changed.setting.changeMm),
+    today,
+    chosen,
     follows: followsOf(settled, changed, table),
     placed: settled && placedOf(settled, changed),
     placement: settled && { today: settled.placementToday, after: changed?.placement() },
+    gaitMoves: gaitMoves(today, chosen, table, changed?.setting.id ?? ""),
+    states: settled?.states(),
     wanted: settled && wantedOf(settled.today, table),
+    panel,
+    plates,
     identity: survey.horses[horseIndex]?.identity ?? { transponder: "", ueln: "" },
     body: bodyAdvice(survey, horseIndex),
     settings: road.settings,

@@ -48,7 +48,8 @@ export function roadOf(survey: Survey, horseIndex: number, seed: number): Road {
 }
 
 /** Places of the case that give form to back, head or tree, or say what the head can become. */
-const FORMING = /^saddle\.(head|reinforcement|bearing|build|mounting|past)\b|^platesAtHand|^rider\.|\.(traces|profile)\b/;
+const FORMING =
+  /^saddle\.(head|reinforcement|bearing|build|mounting|past)\b|^platesAtHand|^rider\.|\.(traces|profile)\b/;
 
 /**
  * The road with one reading changed: built anew, coarsely and on the doubts already looked at, where the reading gives

@@ -8,6 +8,7 @@ import { NOT_RIDDEN, type Ridden, restOf } from "../fit/rest.ts";
 import type { RiddenPoses } from "../fit/ridden.ts";
 import { sectionsOf } from "../fit/sections.ts";
 import { standsAtMm } from "../fit/stands-at.ts";
+import type { RiderStates } from "../fit/states.ts";
 import type { Moving } from "../reach/move.ts";
 import { movedHead, treeAt } from "../reach/turn.ts";
 import { isLacking } from "../shape/back.ts";
@@ -29,6 +30,8 @@ export interface Whole {
   near(): NearBack | undefined;
   /** The gaits at their peaks; `near`: those of a neighbouring setting or draw. Worked out when they are asked for, and kept. */
   ridden(near?: RiddenPoses): Ridden;
+  /** Out of the saddle and going up; worked out when it is asked for. */
+  states(): RiderStates | undefined;
 }
 
 /** The back in any draw, about fixed places. */
@@ -99,9 +102,8 @@ function rested(
   { forms: { back, mass, loads }, deviations, surface: wholeBack }: FormsInDraw,
   tree: Tree | undefined,
   { mesh, start, room, surface = wholeBack() }: How,
-): Pick<Whole, "rest" | "pose" | "pressed" | "near" | "ridden"> {
-  if (tree === undefined || back === undefined || surface === undefined)
-    return NOWHERE;
+): Pick<Whole, "rest" | "pose" | "pressed" | "near" | "ridden" | "states"> {
+  if (tree === undefined || back === undefined || surface === undefined) return NOWHERE;
   const { places, ridden, ...rested } = restOf({ tree, back, surface, mass, deviations, loads }, mesh, {
     start,
     room,
@@ -127,6 +129,7 @@ const NOWHERE = {
   pressed: () => undefined,
   near: () => undefined,
   ridden: () => NOT_RIDDEN,
+  states: () => undefined,
 };
 
 export function wantedFor(
