@@ -21,7 +21,7 @@ const NOTES = [
 export function platesText(seen: PlatesSeen, survey: Survey, stock: readonly StockPlate[]): string[] {
   const horse = (index: number) => survey.horses[index]?.name ?? "";
   const each = seen.plates.flatMap((plate) => [
-    ...wrap(plateName(plate.id, survey, stock), 2, 2),
+    ...wrap(plateName(plate.id, survey.platesAtHand, stock), 2, 2),
     ...wrap(mountingSays(plate), 6, 2),
     ...wrap(makesSays(plate), 6, 2),
   ]);
@@ -31,7 +31,7 @@ export function platesText(seen: PlatesSeen, survey: Survey, stock: readonly Sto
     ...ranked.flatMap((one, place) => {
       const found = against.find(({ id }) => id === one.id);
       return [
-        ...wrap(`${place + 1}. ${plateName(one.id, survey, stock)}`, 2, 3),
+        ...wrap(`${place + 1}. ${plateName(one.id, survey.platesAtHand, stock)}`, 2, 3),
         ...(found ? wrap(againstSays(found), 6, 2) : []),
         ...wrap(rankSays(one, place, ranked.length), 6, 2),
       ];
@@ -44,7 +44,7 @@ export function platesText(seen: PlatesSeen, survey: Survey, stock: readonly Sto
       : [
           "For all of them, by the horse that each serves worst",
           ...seen.ranked.flatMap((one, place) => [
-            ...wrap(`${place + 1}. ${plateName(one.id, survey, stock)}`, 2, 3),
+            ...wrap(`${place + 1}. ${plateName(one.id, survey.platesAtHand, stock)}`, 2, 3),
             ...wrap(rankSays(one, place, seen.ranked.length), 6, 2),
           ]),
           "",

@@ -1,12 +1,15 @@
 import { DEG_PER_RAD } from "../answer/figures.ts";
 import type { PlateId, PlateSeen, PlatesSeen } from "../answer/plates.ts";
+import type { PlateAfter } from "../answer/plates-after.ts";
+import type { Answer } from "../answer/result.ts";
 import type { MountingCheck } from "../reach/mounting.ts";
 import type { Ranked } from "../reach/plates/ranking.ts";
 import { printed } from "../report/figures.ts";
-import type { PlateRow } from "../report/sheet-plates.ts";
+import type { PlateRow, SheetPlates } from "../report/sheet-plates.ts";
 import { aboutPath } from "../survey/about-path.ts";
-import type { Survey } from "../survey/case.ts";
+import type { Plate } from "../survey/case.ts";
 import type { StockPlate } from "../survey/stock.ts";
+import { limitName } from "./limit-names.ts";
 
 const CHECK_WORDS: { readonly [W in MountingCheck["what"]]: string } = {
   holes: "holes",
@@ -16,9 +19,13 @@ const CHECK_WORDS: { readonly [W in MountingCheck["what"]]: string } = {
 };
 
 /** What a person calls the plate: by its own words, which nothing is compared by. */
-export function plateName({ list, index }: PlateId, survey: Survey, stock: readonly StockPlate[]): string {
+export function plateName(
+  { list, index }: PlateId,
+  atHand: readonly Plate[],
+  stock: readonly StockPlate[],
+): string {
   if (list === "at-hand") {
-    const plate = survey.platesAtHand[index];
+    const plate = atHand[index];
     const said = [plate?.maker === "not named" ? "" : plate?.maker, plate?.label].filter(Boolean).join(" ");
     return `plate ${index + 1}${said === "" ? "" : `, "${said}"`}`;
   }
@@ -85,19 +92,55 @@ export function againstSays(against: { readonly spreadMm: number; readonly halfA
 /** Every plate with what it is for this saddle: those that come in question by rank, then the others. */
 export function plateRows(
   seen: PlatesSeen,
-  survey: Survey,
-  stock: readonly StockPlate[],
-): readonly PlateRow[] {
-  const name = (id: PlateId) => plateName(id, survey, stock);
+  called: readonly Plate[],
+): readonly { readonly id: PlateId; readonly row: PlateRow }[] {
+  const row = (plate: PlateSeen, says: string) => ({
+    id: plate.id,
+    row: { name: plateName(plate.id, called, []), makes: makesSays(plate), says },
+  });
   const ranked = seen.ranked.flatMap((one, place) => {
     const plate = seen.plates.find(({ id }) => id === one.id);
-    return plate
-      ? [{ name: name(one.id), makes: makesSays(plate), says: rankSays(one, place, seen.ranked.length) }]
-      : [];
+    return plate ? [row(plate, rankSays(one, place, seen.ranked.length))] : [];
   });
   const others = seen.plates.filter(({ id }) => !seen.ranked.some((one) => one.id === id));
-  return [
-    ...ranked,
-    ...others.map((plate) => ({ name: name(plate.id), makes: makesSays(plate), says: mountingSays(plate) })),
-  ];
+  return [...ranked, ...others.map((plate) => row(plate, mountingSays(plate)))];
+}
+
+/** Nothing where the answer has no plates: what the head takes, which of those at hand, and why not the others. */
+export function platesOf({ plates }: Answer): SheetPlates {
+  if (plates === undefined) return { rows: [], note: "" };
+  const { seen, after, chosen, called, horses } = plates;
+  const whole = (id: PlateId) => {
+    if (id.index === chosen) return "this one: the whole holds with it";
+    const ranked = seen.ranked.some((one) => one.id === id);
+    return ranked
+      ? wholeSays(
+          after.find(({ plate }) => plate === id.index),
+          horses,
+        )
+      : "";
+  };
+  const rows = plateRows(seen, called).map(({ id, row }) => {
+    const told = whole(id);
+    return told === "" ? row : { ...row, says: `${row.says}; ${told}` };
+  });
+  return { rows, note: NOTE };
+}
+
+const NOTE =
+  "By the face of the points against the template's, at the front alone; then the whole. Loose plates have 2 mm more doubt: measure as fitted.";
+/** Faults that are named; the rest are counted. */
+const FAULTS_MOST = 2;
+
+function wholeSays(after: PlateAfter | undefined, horses: readonly string[]): string {
+  if (after === undefined) return "";
+  const harmed = after.harms.map((index) => horses[index] ?? "").join(", ");
+  const harms = harmed === "" ? [] : [`puts ${harmed} outside`];
+  const rules = [...new Map(after.faults.map((one) => [one.rule, one])).keys()];
+  const worst = (rule: string) => after.faults.find((one) => one.rule === rule)?.outcome ?? "";
+  const named = rules.slice(0, FAULTS_MOST).map((rule) => `${limitName(rule, "")} ${worst(rule)}`);
+  const more = rules.length - named.length;
+  const faults =
+    named.length === 0 ? [] : [`after it: ${named.join(", ")}${more > 0 ? ` and ${more} more` : ""}`];
+  return [...harms, ...faults].join("; ");
 }

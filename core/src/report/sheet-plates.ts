@@ -12,13 +12,14 @@ export interface PlateRow {
   readonly says: string;
 }
 
+/** Rows and what must be known to read them; no rows where the head takes no plates. */
+export interface SheetPlates {
+  readonly rows: readonly PlateRow[];
+  readonly note: string;
+}
+
 /** The plates for this saddle in their order, each in one paragraph, so that a long list runs on over pages. */
-export function plates(
-  rows: readonly PlateRow[],
-  note: string,
-  width: number,
-  measure: Measure,
-): readonly Block[] {
+export function plates({ rows, note }: SheetPlates, width: number, measure: Measure): readonly Block[] {
   if (rows.length === 0) return [];
   const heading = stacked([
     paragraph("plates, heading", "Plates, nearest to the wanted head first", HEADING, width, measure),

@@ -37,7 +37,10 @@ export const plates: Command = {
         "This head takes no plates, or how it is built is not known. See: treewright answer.",
       );
     if (given.isOn("json")) {
-      const named = seen.plates.map((plate) => ({ ...plate, name: plateName(plate.id, survey, stock) }));
+      const named = seen.plates.map((plate) => ({
+        ...plate,
+        name: plateName(plate.id, survey.platesAtHand, stock),
+      }));
       desk.say(JSON.stringify({ ...seen, plates: named }));
     } else for (const line of platesText(seen, survey, stock)) desk.say(line);
     return EXIT.answered;
