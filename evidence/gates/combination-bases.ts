@@ -1,4 +1,5 @@
 import type { Candidate, CaseToJudge } from "../../core/src/judge/input.ts";
+import { BY_MAKERS_PEOPLE } from "../../core/src/reach/forming.ts";
 import type { Act, HorseAnswer, SaddleAnswer, WorkAnswer } from "../../core/src/terms/answers.ts";
 import { type Changes, candidate, faces, full, sweep } from "./case.ts";
 
@@ -40,15 +41,41 @@ export const plates: Partial<CaseToJudge> = {
   computedToday: faces(5.5),
   candidates: [candidate(16, "exchange", 5.5)],
 };
-export const BAR: Changes = {
-  "saddle.build": {
-    arch: "polymer",
-    metal: "bar",
-    exchange: "none",
-    movedBy: "press",
-    toldBy: "makers-letter",
-    treeTemperature: "below-15-C",
+const BARRED = {
+  arch: "polymer",
+  metal: "bar",
+  exchange: "none",
+  movedBy: "press",
+  toldBy: "makers-letter",
+};
+/** Polymer with a bar, cold from the car, and the same after hours at 20 C. */
+export const BAR: Changes = { "saddle.build": { ...BARRED, treeTemperature: "below-15-C" } };
+export const WARM_BAR: Changes = { "saddle.build": { ...BARRED, treeTemperature: "15-C-and-over" } };
+export const SOLID: Changes = {
+  "saddle.build": { ...BARRED, metal: "none", movedBy: "heat", treeTemperature: "15-C-and-over" },
+};
+export const heat: Partial<CaseToJudge> = {
+  ...narrow,
+  candidates: sweep("heat", 2.4, { shutBy: [BY_MAKERS_PEOPLE] }),
+};
+export const INSERTS: Changes = {
+  ...PLATE,
+  "saddle.build": { ...BARRED, arch: "wood", metal: "plates", exchange: "insert", movedBy: "exchange" },
+  "saddle.inserts": {
+    positions: [
+      { name: "1", spreadTips: 205, halfAngle: 44 },
+      { name: "2", spreadTips: 221, halfAngle: 49 },
+    ],
+    near: 1,
+    off: 1,
+    lockHome: "sound",
+    keyway: "sound",
+    grit: "no",
   },
+};
+export const positions: Partial<CaseToJudge> = {
+  computedToday: faces(5.5),
+  candidates: [candidate(16, "exchange", 5.5, { plate: undefined, position: 1 })],
 };
 export const byOthers: Partial<CaseToJudge> = {
   ...narrow,

@@ -71,7 +71,9 @@ export function answeredWork(
       (curable(limit.rule) || SAID.includes(limit.rule)) &&
       (limit.outcome === "between" || limit.outcome === "outside"),
   );
-  const because = reasons([...decided.rules, ...faults.map((limit) => limit.rule)], input.horseIndex);
+  const rules = [...decided.rules, ...faults.map((limit) => limit.rule)];
+  const springs = input.survey.saddle.build.springs === "along-rails" && rules.includes("bridge");
+  const because = reasons([...rules, ...(springs ? ["fit-springs"] : [])], input.horseIndex);
   const cautions = ordered(workCautions({ decided, input, gated, hollow }));
   return {
     answered: {

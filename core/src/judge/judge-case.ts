@@ -1,4 +1,5 @@
 import { answeredHorse, answeredSaddle, answeredWork } from "./answered.ts";
+import { becauseOf } from "./because.ts";
 import type { Findings } from "./findings/orders.ts";
 import { findingsOf } from "./findings.ts";
 import { type Gated, passGates } from "./gates.ts";
@@ -8,6 +9,7 @@ import type { Choice } from "./remedy/choice.ts";
 import { choose } from "./remedy/choose.ts";
 import { gather } from "./remedy/gather.ts";
 import type { Judged } from "./remedy/judged.ts";
+import { whyNoSetBack } from "./remedy/set-back.ts";
 import { type Decided, throughGates } from "./remedy/through-gates.ts";
 
 /** What the road needs besides the answers: which readings decide, to look for the next one. */
@@ -47,11 +49,13 @@ export function judgeCase(input: CaseToJudge): JudgedCase {
   const work = answeredWork(decided, choice, known?.today ?? [], input, gated);
   // A saddle that is evidence is left alone: no other head is held up beside it.
   const showsHead = gated.horse !== "not-examined" && decided.id !== "leave-as-found";
+  const noSetBack = known && whyNoSetBack(known, choice.setting?.setting);
   return {
     answers: {
       horse: horse.answered,
       saddle: saddle.answered,
       work: work.answered,
+      setBack: showsHead && noSetBack !== undefined ? becauseOf(noSetBack, horseIndex) : undefined,
       permitted: gated.permitted,
       limitsToday: (known?.today ?? []).map(shown),
       setting: showsHead ? choice.setting?.setting : undefined,

@@ -9,7 +9,7 @@ export interface LimitRule {
   readonly id: string;
   readonly quantity: string;
   readonly state: string;
-  readonly unit: "mm" | "deg" | "%";
+  readonly unit: "mm" | "deg" | "%" | "kPa" | "cm2";
   readonly inside: readonly [number, number];
   readonly outside: readonly [number, number];
   readonly cost: "press" | "exchange" | "leave" | "withdraw";
@@ -68,6 +68,8 @@ export interface Answers {
   readonly horse: Answered<HorseAnswer>;
   readonly saddle: Answered<SaddleAnswer>;
   readonly work: Answered<WorkAnswer> & { readonly also: readonly WorkAnswer[] };
+  /** Why an earlier change of the head is not set back; undefined where it is, and where no fit was judged. */
+  readonly setBack?: Because | undefined;
   readonly permitted: readonly Act[];
   readonly limitsToday: readonly JudgedLimit[];
   readonly setting: Setting | undefined;

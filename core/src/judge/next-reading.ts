@@ -52,7 +52,9 @@ function tryReading(survey: Survey, question: Asked, answerWith: AnswerWith): Tr
 
 /** No value can be tried in an item of a list that nobody has begun. */
 function isThere(survey: Survey, path: string): boolean {
-  const item = /^(?:saddle\.past\.alterations|saddle\.inserts\.positions|platesAtHand)\[\d+\]/.exec(path)?.[0];
+  const item = /^(?:saddle\.past\.alterations|saddle\.inserts\.positions|platesAtHand)\[\d+\]/.exec(
+    path,
+  )?.[0];
   return item === undefined || getAt(survey, stepsOf(item)) !== undefined;
 }
 

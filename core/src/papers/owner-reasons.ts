@@ -18,6 +18,9 @@ const OWNER_REASONS: { readonly [rule: string]: string } = {
   "horse-off-work":
     "HORSE was off work for more than four weeks; its back wants six to eight weeks of work before a head is made for it.",
   "horse-work-not-known": "We do not know yet whether HORSE has been in work.",
+  "horse-changing":
+    "HORSE is growing, or has a hollow behind the shoulder: its back will change, so no head is made for it now.",
+  "horse-shape-not-known": "We do not know yet whether HORSE's back will stay as it is.",
   "horse-no-reason": "",
   "load-under-15": "",
   "load-15-to-20":
@@ -79,6 +82,19 @@ const OWNER_REASONS: { readonly [rule: string]: string } = {
   "fit-set-back": "The head would fit best near as it was made, before the last change.",
   "fit-exchange": "A plate that is at hand, or another position of the inserts, makes the whole saddle fit.",
   "fit-no-plate-at-hand": "A plate that fits this head would do it, and none is at hand.",
+  "fit-no-position": "A head of this build would do it, and no position of its inserts makes it.",
+  "fit-heat":
+    "A small change of the head would make the whole saddle fit; in a head of this build only heat makes it.",
+  "fit-springs":
+    "The tree has springs along its rails: part of that gap is wanted, and it is looked at again under the rider.",
+  "set-back-nothing-on-record": "",
+  "set-back-head-stays": "",
+  "set-back-heads-elsewhere": "",
+  "set-back-as-made-not-read": "",
+  "set-back-same-way": "",
+  "set-back-not-near": "",
+  "set-back-reversals": "The head has been moved to and fro twice, and is not set back again.",
+  "set-back-plate-not-kept": "The plate that was in this head before was not kept.",
   "fit-press": "A small change at the press makes the whole saddle fit, and the hands under it agree.",
   "fit-press-needs-template": "The template has to be held into the head first, with a measure at both tips.",
   "fit-press-needs-hands": "The hands under the saddle have to feel the same fault first.",
@@ -99,7 +115,11 @@ const OWNER_REASONS: { readonly [rule: string]: string } = {
     "In our calculation the saddle does not come to rest on this back as we read it, so we read it again.",
   "way-no-exchange": "Its head has no plate or inserts that could be changed.",
   "way-changeable": "Its head takes another plate; a plate is never bent to size.",
-  "way-polymer-bar": "Its head is polymer with a metal bar, which is for a qualified colleague.",
+  "way-bar-fixings": "The metal bar in its head is not surely held, and that is for its maker.",
+  "way-inserts-unlike":
+    "The inserts in its head do not stand alike on both sides. That is put right first, and then everything is read again.",
+  "way-inserts-not-known": "How the inserts in its head stand was not read yet.",
+  "way-inserts-grit": "There is grit where the inserts slide; it is cleaned out first.",
   "way-polymer-solid":
     "Its head is solid polymer. That is moved by heat and never by pressure, and only by the maker's people.",
   "way-maker-only": "A head of this build is the maker's to move.",

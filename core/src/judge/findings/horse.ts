@@ -1,4 +1,7 @@
 import type { Survey, SurveyedHorse } from "../../survey/case.ts";
+import { limitRule } from "../limits/all.ts";
+import { judgeLimit } from "../limits/judge-limit.ts";
+import { single } from "../measure/figure.ts";
 import { anyOf, known, valueOf } from "./answered.ts";
 import type { HorseFindings } from "./orders.ts";
 import { handsOn, pain } from "./pain.ts";
@@ -37,6 +40,21 @@ function workingShape(horse: SurveyedHorse): HorseFindings["workingShape"] {
   return back >= BACK_IN_WORK_WEEKS ? "in-work" : "off-work";
 }
 
+/** A hollow over its limit, on doubt; undefined where nobody laid a straight-edge over it. */
+function isHollow(measured: SurveyedHorse["standing"]["hollowNear"]): boolean | undefined {
+  const { value, u } = single("hollow", { at: "" }, { path: "", measured });
+  return value === undefined
+    ? undefined
+    : judgeLimit(limitRule("hollow"), value, u, "withdraw") === "outside";
+}
+
+/** A growing horse, and a wasted one, will have another back in six to eight weeks. */
+function shape({ history, standing }: SurveyedHorse): HorseFindings["shape"] {
+  const hollows = [isHollow(standing.hollowNear), isHollow(standing.hollowOff)];
+  if (history.growing === "yes" || hollows.includes(true)) return "changing";
+  return history.growing === "no" && !hollows.includes(undefined) ? "settled" : "not-known";
+}
+
 /** One horse's findings, reduced. A horse that nobody touched or trotted up is never "no". */
 export function horseFindings(survey: Survey, horse: SurveyedHorse): HorseFindings {
   return {
@@ -47,5 +65,6 @@ export function horseFindings(survey: Survey, horse: SurveyedHorse): HorseFindin
     lesion: anyOf([horse.history.wound, horse.standing.swelling, horse.standing.openSore]),
     otherSign: otherSign(horse, survey.visit.diseaseInYard),
     workingShape: workingShape(horse),
+    shape: shape(horse),
   };
 }

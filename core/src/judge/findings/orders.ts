@@ -12,6 +12,8 @@ export const HORSE_ORDERS = {
   lesion: ["no", "not-known", "yes"],
   otherSign: ["no", "not-known", "yes"],
   workingShape: ["in-work", "not-known", "off-work"],
+  /** Growing, or wasted behind the shoulder: a back that will not stay as it is. */
+  shape: ["settled", "not-known", "changing"],
 } as const;
 
 export const RIGHT_ORDERS = {
@@ -46,6 +48,10 @@ export const WAY_ORDERS = {
   told: ["looked-at", "owners-word", "not-told"],
   moved: ["on-record", "not-known"],
   warmth: ["warm", "not-known", "cold"],
+  /** How a metal bar is held in its polymer; firm where there is none. */
+  fixings: ["firm", "not-firm"],
+  /** Inserts of a head that has them, and whether both sides stand in one position. */
+  inserts: ["ready", "gritty", "not-known", "unlike"],
 } as const;
 
 type Of<O extends { readonly [k: string]: readonly string[] }> = { readonly [K in keyof O]: O[K][number] };

@@ -1,3 +1,4 @@
+import { insertsStand } from "../../reach/inserts.ts";
 import type { SurveyedSaddle } from "../../survey/case.ts";
 import type { Seen, Sign } from "../../terms/knowing.ts";
 import { SOUNDNESS_ORDERS, type SoundnessFindings, worse } from "./orders.ts";
@@ -12,6 +13,10 @@ const inReach = (seen: Seen): RiderPart => renewable(seen === "cannot-be-seen" ?
 const sign = (found: Sign, then: RiderPart): RiderPart =>
   found === "yes" ? then : found === "no" ? "sound" : found === "cannot-be-seen" ? found : "not-looked";
 
+/** Inserts in two positions are a head that nobody made: out of use until they are put right. */
+const alike = ({ inserts }: SurveyedSaddle): RiderPart =>
+  insertsStand(inserts).how === "unlike" ? "failed-renewable" : "sound";
+
 /** Head, rails, cantle, bars, webs, straps, and what the hands tell of them. A crack seen is structure; a click heard is not yet a crack seen. */
 export function riderPart(saddle: SurveyedSaddle): RiderPart {
   const { parts, squeeze, flex, twist, noise, whiteLine, plateHome, plateBent } = saddle.looked;
@@ -25,9 +30,15 @@ export function riderPart(saddle: SurveyedSaddle): RiderPart {
   const hung = [parts.bars, parts.webs, parts["girth-straps"]].map(inReach);
   const byHand = [squeeze, flex, twist].map(inReach);
   const heard: RiderPart = noise === "cannot-be-seen" ? "not-looked" : sign(noise, "failed-renewable");
-  const plate = saddle.build.exchange === "plate" || saddle.build.exchange === "insert";
-  const exchanged = plate ? [inReach(plateHome), sign(plateBent, "failed-renewable")] : [];
-  const all = [...whole, layers, ...hung, ...byHand, heard, ...exchanged];
+  const bent = sign(plateBent, "failed-renewable");
+  const { lockHome, keyway } = saddle.inserts;
+  const exchanged: { readonly [E in typeof saddle.build.exchange]: readonly RiderPart[] } = {
+    none: [],
+    unknown: [],
+    plate: [inReach(plateHome), bent],
+    insert: [inReach(lockHome), inReach(keyway), bent, alike(saddle)],
+  };
+  const all = [...whole, layers, ...hung, ...byHand, heard, ...exchanged[saddle.build.exchange]];
   return worse(SOUNDNESS_ORDERS.riderPart, ...all);
 }
 

@@ -37,6 +37,13 @@ export const HORSE_BARS: readonly Horse[] = [
     shuts: PRESSES,
     leadsTo: "measure-more",
   },
+  { rule: "horse-changing", when: (f) => f.shape === "changing", shuts: PRESSES, leadsTo: "not-now" },
+  {
+    rule: "horse-shape-not-known",
+    when: (f) => f.shape === "not-known",
+    shuts: PRESSES,
+    leadsTo: "measure-more",
+  },
 ];
 
 export function horseAnswer(f: HorseFindings): HorseAnswer {
@@ -45,10 +52,11 @@ export function horseAnswer(f: HorseFindings): HorseAnswer {
   if (f.pain === "clear-or-several" || f.otherSign === "yes") return "vet-before-altering";
   const unknown = [f.lame, f.nerves, f.lesion, f.otherSign].includes("not-known");
   if (unknown || f.hands === "not-all-zones") return "not-examined";
-  return f.pain === "mild-at-one-place" || f.workingShape === "off-work" ? "come-back" : "no-reason-seen";
+  const later = f.pain === "mild-at-one-place" || f.workingShape === "off-work" || f.shape === "changing";
+  return later ? "come-back" : "no-reason-seen";
 }
 
-/** A flag on the horse: no setting, pressure or fit is computed or shown. A back out of work is not a flag. */
+/** A flag on the horse: no setting, pressure or fit is computed or shown. A back out of work, or one that is changing, is not a flag. */
 export function isFlagged(f: HorseFindings): boolean {
   const answer = horseAnswer(f);
   return answer === "vet-before-riding" || answer === "vet-before-altering" || f.pain !== "none";

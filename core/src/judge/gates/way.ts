@@ -1,5 +1,5 @@
 import type { WayFindings } from "../findings/orders.ts";
-import { type Bar, PRESSES } from "./gate.ts";
+import { ALL_BUT_STRIP, type Bar, PRESSES } from "./gate.ts";
 
 type F = WayFindings;
 const changeable = (f: F): boolean => f.build === "plate-exchanged" || f.build === "insert-exchanged";
@@ -18,11 +18,24 @@ export const WAY_BARS: readonly Bar<F>[] = [
     shuts: ["exchange", ...PRESSES],
     leadsTo: "heat-by-maker",
   },
+  { rule: "way-bar-fixings", when: (f) => f.fixings === "not-firm", shuts: PRESSES, leadsTo: "maker" },
   {
-    rule: "way-polymer-bar",
-    when: (f) => f.build === "barred-polymer",
-    shuts: ["exchange", ...PRESSES],
+    rule: "way-inserts-unlike",
+    when: (f) => f.inserts === "unlike",
+    shuts: ALL_BUT_STRIP,
     leadsTo: "colleague",
+  },
+  {
+    rule: "way-inserts-not-known",
+    when: (f) => f.inserts === "not-known",
+    shuts: ["exchange"],
+    leadsTo: "measure-more",
+  },
+  {
+    rule: "way-inserts-grit",
+    when: (f) => f.inserts === "gritty",
+    shuts: ["exchange"],
+    leadsTo: "measure-more",
   },
   {
     rule: "way-build-not-known",
@@ -33,7 +46,7 @@ export const WAY_BARS: readonly Bar<F>[] = [
   { rule: "way-changeable", when: changeable, shuts: PRESSES, leadsTo: "maker" },
   {
     rule: "way-no-exchange",
-    when: (f) => f.build === "laminated-with-plates",
+    when: (f) => f.build === "laminated-with-plates" || f.build === "barred-polymer",
     shuts: ["exchange"],
     leadsTo: "maker",
   },

@@ -17,6 +17,8 @@ export function ownerFindings(q: OwnerQuestion): Findings {
       otherSign: anyOf([asSaid(q.changed), asSaid(q.slips)]),
       workingShape:
         q.growingOrOffWork === "yes" ? "off-work" : q.growingOrOffWork === "no" ? "in-work" : "not-known",
+      // One question asks for both; a yes is told as off work.
+      shape: q.growingOrOffWork === "dont-know" ? "not-known" : "settled",
     },
     right: {
       claim: known(asSaid(q.claimOrDispute)),
@@ -46,6 +48,8 @@ export function ownerFindings(q: OwnerQuestion): Findings {
       told: q.toldByMaker === "yes" ? "looked-at" : q.exchange === "unknown" ? "not-told" : "owners-word",
       moved: "not-known",
       warmth: "not-known",
+      fixings: "firm",
+      inserts: q.exchange === "insert" ? "not-known" : "ready",
     },
   };
 }

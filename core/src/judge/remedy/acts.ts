@@ -1,5 +1,5 @@
 import type { Act, WorkAnswer } from "../../terms/answers.ts";
-import type { Findings } from "../findings/orders.ts";
+import type { Build, Findings } from "../findings/orders.ts";
 import { seenBare } from "../gates/soundness.ts";
 import type { Gated } from "../gates.ts";
 import type { Choice, FitWish } from "./choice.ts";
@@ -12,6 +12,10 @@ export function pressRoute(gated: Gated, f: Findings, choice: Choice): "press-dr
   return dressed && choice.setting?.setting.needsBare !== true ? "press-dressed" : "press-bare";
 }
 
+/** Heads that are moved at a press. */
+export const isPressed = (build: Build): boolean =>
+  build === "laminated-with-plates" || build === "barred-polymer";
+
 /** The answer that a wish of the fit is, if nothing shuts it. */
 export function answerOf(wish: FitWish, route: "press-dressed" | "press-bare", gated: Gated): WorkAnswer {
   if (wish === "alter") return route === "press-dressed" ? "alter-dressed" : "alter-stripped";
@@ -23,6 +27,6 @@ export function actOf(wish: FitWish, route: Act, f: Findings): Act | undefined {
   if (wish === "set-up") return "set-up";
   if (wish === "panel") return "flock";
   if (wish === "change-plate" || wish === "change-insert") return "exchange";
-  if (wish === "set-back") return f.way.build === "laminated-with-plates" ? route : "exchange";
+  if (wish === "set-back") return isPressed(f.way.build) ? route : "exchange";
   return wish === "alter" ? route : undefined;
 }

@@ -17,6 +17,10 @@ export interface Tried {
   readonly untold: readonly { readonly horseIndex: number; readonly missing: readonly string[] }[];
 }
 
+/** At the press or by heat: nobody takes that back in ten minutes, and every horse of the saddle gets it. */
+export const isBent = ({ candidate: { setting } }: Tried): boolean =>
+  setting.way === "press" || setting.way === "heat";
+
 /** Worst ratio of misfit to its inside limit over stations and sides; the smaller side's slack is filled and left out. */
 export function worstRatio(limits: readonly Judged[]): number {
   const ratios = limits.flatMap(({ rule, value, slack }) => {
@@ -41,11 +45,11 @@ export const fitsNearly = (tried: Tried, assume: Assume): boolean =>
 
 /**
  * The setting with the smallest worst ratio among those that fit; ties go to the smaller change.
- * An exchange may leave one limit between, which the panel then serves; a press may not.
+ * An exchange may leave one limit between, which the panel then serves; press and heat may not.
  */
 export function best(all: readonly Tried[], assume: Assume): Tried | undefined {
   const whole = all.filter((tried) => fitsWhole(tried, assume));
-  const nearly = all.filter((tried) => tried.candidate.setting.way !== "press" && fitsNearly(tried, assume));
+  const nearly = all.filter((tried) => !isBent(tried) && fitsNearly(tried, assume));
   const [first, ...rest] = whole.length > 0 ? whole : nearly;
   if (first === undefined) return undefined;
   return rest.reduce((least, tried) => (isBetter(tried, least) ? tried : least), first);

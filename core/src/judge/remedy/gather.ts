@@ -29,7 +29,8 @@ export function gather(input: CaseToJudge): Known {
   const tried = input.candidates
     .filter((candidate) => candidate.setting.way !== "as-found")
     .map((candidate): Tried => {
-      const way = candidate.setting.way === "press" ? "press" : "exchange";
+      const { way: moved } = candidate.setting;
+      const way = moved === "press" || moved === "heat" ? "press" : "exchange";
       const limits = withNeeded(judgeAll(afterChange(measured, candidate), way, largerSide));
       return { candidate, limits, harms: harmed(candidate, input), untold: untold(candidate, input) };
     });

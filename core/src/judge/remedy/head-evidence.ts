@@ -7,7 +7,7 @@ import type { Known } from "./known.ts";
 import { lacksOfOthers } from "./others.ts";
 import { isTooWide, isWasted, wasted } from "./wasted.ts";
 
-/** The head's part: a wasted back is not narrowed into, and a press wants its template and its hands. */
+/** The head's part: a wasted back is not narrowed into, and a press, or heat, wants its template and its hands. */
 export function head(known: Known, faults: readonly Fault[], assume: Assume): Choice {
   if (isTooWide(faults) && isWasted(known, assume)) return wasted(known);
   if (known.tried.length === 0)
@@ -19,14 +19,10 @@ export function head(known: Known, faults: readonly Fault[], assume: Assume): Ch
   return lacks === undefined ? choice : { ...choice, ...lacks, also: [choice.wish] };
 }
 
-/** Heads that other hands bend: what they become, they become for every horse of the saddle. */
-const BENT: readonly Known["build"][] = ["barred-polymer", "solid-polymer"];
-
-/** What the head's own choice still lacks, by how it would be moved. */
+/** What the head's own choice still lacks, by how it would be moved; what is bent is bent for every horse of the saddle. */
 function lacksFor(known: Known, { wish, setting }: Choice, changeMm: number): Choice | undefined {
-  if (wish === "change-plate" || wish === "change-insert")
-    return lacksForExchange(known.horse, known.path, changeMm);
-  if (wish === "other-way" && BENT.includes(known.build)) return lacksOfOthers(known, setting);
-  if (wish !== "alter" && wish !== "set-back") return undefined;
+  const way = wish === "measure-more" ? undefined : setting?.setting.way;
+  if (way === "exchange") return lacksForExchange(known.horse, known.path, changeMm);
+  if (way !== "press" && way !== "heat") return undefined;
   return lacksOfOthers(known, setting) ?? lacksForPress(known.horse, known.path, known.template, changeMm);
 }

@@ -4,6 +4,7 @@ import { FIT_RULES } from "./fit.ts";
 import { HORSE_RULES } from "./horse.ts";
 import { RIGHT_RULES } from "./right.ts";
 import { SADDLE_RULES } from "./saddle.ts";
+import { SET_BACK_RULES } from "./set-back.ts";
 import { STANDING_RULES } from "./standing.ts";
 import { WAY_RULES } from "./way.ts";
 
@@ -15,5 +16,6 @@ export const RULES: readonly Rule[] = [
   ...SADDLE_RULES,
   ...STANDING_RULES,
   ...FIT_RULES,
+  ...SET_BACK_RULES,
   ...WAY_RULES,
 ];

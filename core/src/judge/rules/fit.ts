@@ -83,6 +83,26 @@ export const FIT_RULES = [
     "platesAtHand",
   ),
   practice(
+    "fit-no-position",
+    "A head of this build would fit, and no position of its inserts makes it: the maker is asked for others.",
+    "saddle.inserts.positions",
+  ),
+  practice(
+    "fit-heat",
+    "A change by heat would make the whole fit, inside with half of the uncertainty to spare, and the hands agree: it is what the maker's people are asked for.",
+    "saddle.forming",
+    "horses[].template",
+    "horses[].girthed.handNear",
+    "horses[].girthed.handOff",
+  ),
+  practice(
+    "fit-springs",
+    "Spring steels along the rails give under a rider: part of a bridge that is seen standing is wanted, and it is looked at again ridden.",
+    "saddle.build.springs",
+    "horses[].girthed.bridgeNear",
+    "horses[].girthed.bridgeOff",
+  ),
+  practice(
     "fit-press",
     "A change at the press makes the whole fit, inside with half of the uncertainty to spare, and the hands agree.",
     "horses[].template",

@@ -76,6 +76,20 @@ export const HORSE_RULES = [
     "horses[].history.backInWorkWeeks",
   ),
   practice(
+    "horse-changing",
+    "A growing horse, and one with a hollow of more than 10 mm behind the shoulder, will have another back: no head is pressed for it; it is looked at again in six to eight weeks.",
+    "horses[].history.growing",
+    "horses[].standing.hollowNear",
+    "horses[].standing.hollowOff",
+  ),
+  practice(
+    "horse-shape-not-known",
+    "No head is pressed until it is known whether the horse is growing, and a straight-edge was laid behind both shoulders.",
+    "horses[].history.growing",
+    "horses[].standing.hollowNear",
+    "horses[].standing.hollowOff",
+  ),
+  practice(
     "horse-no-reason",
     "Touched, trotted up and asked about: no reason was seen.",
     "horses[].hands",

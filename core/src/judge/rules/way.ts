@@ -12,14 +12,33 @@ export const WAY_RULES = [
     "saddle.build.exchange",
   ),
   practice(
-    "way-polymer-bar",
-    "Polymer with a metal bar is pressed by a qualified colleague, warm, in small passes; this program does not calculate it yet.",
-    "saddle.build",
+    "way-bar-fixings",
+    "A bar whose fixings in the polymer are in doubt or have failed is the maker's: no press pulls on it.",
+    "saddle.looked.parts.rivets",
+  ),
+  practice(
+    "way-inserts-unlike",
+    "Inserts that stand in two positions are put right first, and then everything is read again; unlike sides are never a cure.",
+    "saddle.inserts.near",
+    "saddle.inserts.off",
+  ),
+  practice(
+    "way-inserts-not-known",
+    "No insert is moved before it is known in which position each side stands, and that its keyway is clean.",
+    "saddle.inserts.near",
+    "saddle.inserts.off",
+    "saddle.inserts.grit",
+  ),
+  practice(
+    "way-inserts-grit",
+    "Grit in a keyway is cleaned out, and the keyway looked at again, before an insert is moved.",
+    "saddle.inserts.grit",
   ),
   practice(
     "way-polymer-solid",
-    "Solid polymer is moved by heat, never by pressure, and only by the maker's people; this program does not calculate it yet.",
+    "Solid polymer is moved by heat, never by pressure, and only by the maker's people, by the maker's forming sheet.",
     "saddle.build",
+    "saddle.forming",
   ),
   practice(
     "way-maker-only",
