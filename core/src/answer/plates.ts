@@ -1,3 +1,4 @@
+import { canonicalJson } from "../engine/canonical-json.ts";
 import { spreadOf } from "../engine/quantile.ts";
 import { horseShutsFit } from "../judge/horse-flag.ts";
 import { headKind } from "../reach/build.ts";
@@ -8,7 +9,7 @@ import { isLacking } from "../shape/back.ts";
 import { drawDeviations } from "../shape/draw.ts";
 import type { Deviations } from "../shape/model.ts";
 import { angleWithPlate, buildPlate, buildStockPlate, type PlateBelief } from "../shape/plate.ts";
-import type { Survey } from "../survey/case.ts";
+import type { Plate, Survey } from "../survey/case.ts";
 import type { StockPlate } from "../survey/stock.ts";
 import type { Seen } from "../terms/knowing.ts";
 import { type Forms, formsOf } from "./forms.ts";
@@ -73,12 +74,18 @@ export function platesSeen(
   seed: number,
 ): PlatesSeen | undefined {
   if (headKind(survey.saddle.build) !== "plate-exchanged") return undefined;
+  const atHand = inOrder(survey.platesAtHand);
+  const inStock = inOrder(stock);
   const listed = [
     ...survey.platesAtHand.map((plate, index) =>
-      seenOf(survey, plate, { list: "at-hand", index }, buildPlate(plate, index, survey.saddle), seed),
+      seenOf(survey, plate, { list: "at-hand", index }, seed, (at) =>
+        buildPlate(plate, at ?? atHand[index] ?? index, survey.saddle),
+      ),
     ),
     ...stock.map((plate, index) =>
-      seenOf(survey, plate, { list: "stock", index }, buildStockPlate(plate, index, survey.saddle), seed),
+      seenOf(survey, plate, { list: "stock", index }, seed, (at) =>
+        buildStockPlate(plate, at ?? inStock[index] ?? index, survey.saddle),
+      ),
     ),
   ];
   const usable = listed.filter(
@@ -99,6 +106,19 @@ export function platesSeen(
   };
 }
 
+/**
+ * Places by which plates are drawn, from what was measured on them: a list in another order, or with other names, then
+ * gives the same draws.
+ */
+function inOrder(plates: readonly (Plate | StockPlate)[]): readonly number[] {
+  const measured = plates.map((plate, index) => {
+    const bare = { ...plate, maker: undefined, label: undefined, word: undefined, mark: undefined };
+    return { index, text: canonicalJson(bare) };
+  });
+  const sorted = [...measured].sort((a, b) => (a.text < b.text ? -1 : a.text > b.text ? 1 : 0));
+  return plates.map((_, index) => sorted.findIndex((one) => one.index === index));
+}
+
 interface Listed {
   readonly seen: PlateSeen;
   readonly belief: PlateBelief | undefined;
@@ -110,10 +130,12 @@ function seenOf(
   { saddle }: Survey,
   { mounting, sound }: AnyPlate,
   id: PlateId,
-  built: ReturnType<typeof buildPlate>,
   seed: number,
+  build: (at: number | undefined) => ReturnType<typeof buildPlate>,
 ): Listed {
+  const built = build(undefined);
   const belief = isLacking(built) ? undefined : built;
+  const inList = build(id.index);
   return {
     belief,
     seen: {
@@ -122,7 +144,7 @@ function seenOf(
       checks: mountingChecks(saddle.mounting, mounting),
       sound,
       makes: belief && madeBy(belief, seed),
-      lacking: isLacking(built) ? built.lacking : [],
+      lacking: isLacking(inList) ? inList.lacking : [],
     },
   };
 }
