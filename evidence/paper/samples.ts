@@ -164,11 +164,13 @@ export function sheet(over: Partial<SheetData> = {}): SheetData {
     next: "Clearance over the withers in half-seat.",
     missing: ["Warm trace at the front"],
     known: [],
+    panel: undefined,
     rest: {
       says: ["Today: it comes to rest."],
       assumed: ["stiffness of the back: 0.06 MPa (0.03 to 0.2)"],
       made: "Engine 0.1.0; 1000 draws of 1000, seed 1.",
     },
+    plates: { rows: [], note: "" },
     ...over,
   };
 }

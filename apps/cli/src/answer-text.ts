@@ -12,6 +12,8 @@ import { aboutPath } from "@treewright/core/survey/about-path.ts";
 import { beside, wrap } from "./columns.ts";
 import { followLines } from "./follow-text.ts";
 import { limitLines } from "./limit-text.ts";
+import { plateLines } from "./plates-answer-text.ts";
+import { panelLines } from "./panel-text.ts";
 
 /** Readings named at most; a half empty case misses dozens. */
 const MISSING_MOST = 6;
@@ -82,8 +84,10 @@ export function answerText(result: Answer): string[] {
       work.also.map((id) => workWords(id).heading),
     ),
     ...(next ? ["The one reading to take next", ...wrap(next.says, 2), ""] : []),
+    ...plateLines(result),
     ...limitLines(result),
     ...followLines(result),
+    ...panelLines(result),
     ...knownLines(result),
     ...missingLines(result.lacking),
     ...(cautions.some((text) => !isStop(text)) ? ["Cautions"] : []),

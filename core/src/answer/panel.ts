@@ -11,7 +11,7 @@ import { isRead, type Measured } from "../survey/reading.ts";
 import type { ReadToday, Tried } from "../work/panel/evenness.ts";
 import { type Fill, filledTree, NO_FILL } from "../work/panel/fill.ts";
 import { firstOf, isHollow, kindOf, type PanelFirst, type Recheck, recheckOf } from "../work/panel/kind.ts";
-import { type PanelProposal, proposePanel } from "../work/panel/propose.ts";
+import { type PanelCase, type PanelProposal, proposePanel } from "../work/panel/propose.ts";
 import { type Wedge, wedgesOf } from "../work/panel/wedge.ts";
 import { DEG_PER_RAD } from "./figures.ts";
 import { type Moved, movedBy } from "./follows.ts";
@@ -66,6 +66,30 @@ export function panelOf(
   };
 }
 
+/** The saddle of a horse under a setting, ready to be tried with any fill; undefined where its back was not traced. */
+export function panelCaseOf(
+  survey: Survey,
+  horse: SurveyedHorse,
+  ready: Ready,
+  tree: Tree,
+  moving: Moving,
+): PanelCase | undefined {
+  const { back } = ready.forms;
+  if (back === undefined) return undefined;
+  const tried = (mesh: Mesh) => (fill: Fill) => triedAs(filledAt(ready, moving, fill, mesh));
+  return {
+    kind: kindOf(survey, horse),
+    tree,
+    back,
+    read: readOf(survey, horse),
+    searched: tried(MESHES.draw),
+    fine: tried(MESHES.fine),
+  };
+}
+
+const filledAt = (ready: Ready, moving: Moving, fill: Fill, mesh: Mesh): Whole | undefined =>
+  wholeAt(ready.means, moving, { mesh, panel: (one) => filledTree(one, fill), start: ready.today?.pose });
+
 function workOn(
   survey: Survey,
   horse: SurveyedHorse,
@@ -74,19 +98,11 @@ function workOn(
   moving: Moving,
   seed: number,
 ): PanelWork | undefined {
-  const { back } = ready.forms;
-  if (back === undefined) return undefined;
-  const at = (fill: Fill, mesh: Mesh) =>
-    wholeAt(ready.means, moving, { mesh, panel: (one) => filledTree(one, fill), start: ready.today?.pose });
-  const proposal = proposePanel({
-    kind: kindOf(survey, horse),
-    tree,
-    back,
-    read: readOf(survey, horse),
-    searched: (fill) => triedAs(at(fill, MESHES.draw)),
-    fine: (fill) => triedAs(at(fill, MESHES.fine)),
-  });
-  const [before, after] = [at(NO_FILL, MESHES.fine), at(proposal.fill, MESHES.fine)];
+  const panel = panelCaseOf(survey, horse, ready, tree, moving);
+  if (panel === undefined) return undefined;
+  const proposal = proposePanel(panel);
+  const before = filledAt(ready, moving, NO_FILL, MESHES.fine);
+  const after = filledAt(ready, moving, proposal.fill, MESHES.fine);
   const hollow = isHollow(horse);
   return {
     ...proposal,

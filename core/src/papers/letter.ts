@@ -14,6 +14,7 @@ import { ofTheHorse } from "./owner-horse.ts";
 import { ownerReason } from "./owner-reasons.ts";
 import { whereItReacted } from "./owner-touch.ts";
 import { toldOf } from "./owner-work.ts";
+import { panelForOwner } from "./panel.ts";
 
 /** A letter gives the first reasons; the working sheet gives all. */
 const MOST_REASONS = 4;
@@ -62,6 +63,7 @@ export function letterDataOf(survey: Survey, answer: Answer): LetterData {
     mayIRide: rideSays(answer),
     willBeDone: [
       ...told.will,
+      ...panelForOwner(answer.panel),
       ...(next && work.id === "measure-more" ? [`First comes: ${aboutPath(next.path)}.`] : []),
     ],
     willNotBeDone: told.not,

@@ -3,6 +3,7 @@ import type { Placed } from "../answer/placed.ts";
 import type { Answer } from "../answer/result.ts";
 import { horseWords, saddleWords, workWords } from "../judge/answer-words.ts";
 import type { Answered } from "../judge/judgement.ts";
+import { FAR_OVER_KPA } from "../judge/limits/pressed.ts";
 import type { AnswerWords, PressureMap, SectionDrawing, SheetData } from "../report/sheet-data.ts";
 import type { Survey } from "../survey/case.ts";
 import { STATIONS, type Station } from "../terms/places.ts";
@@ -12,10 +13,9 @@ import { closed, headDrawn } from "./head-drawn.ts";
 import { bodyInShort, identityLines } from "./horse-known.ts";
 import { limitsOf } from "./limits.ts";
 import { missingSays } from "./missing.ts";
+import { panelSheetOf } from "./panel.ts";
+import { platesOf } from "./plates.ts";
 import { restWordsOf } from "./rest.ts";
-
-/** Mean pressure under the head at walk that is far over the published dry-spot group (von Peinen et al. 2010: 15.3 kPa). */
-export const FAR_OVER_KPA = 20;
 
 /** The fitter's working sheet out of the answers. */
 export function sheetDataOf(survey: Survey, answer: Answer): SheetData {
@@ -34,6 +34,8 @@ export function sheetDataOf(survey: Survey, answer: Answer): SheetData {
     next: next?.says,
     missing: missingSays(answer.lacking),
     rest: restWordsOf(answer),
+    plates: platesOf(answer),
+    panel: panelSheetOf(answer.panel),
     known: [...identityLines(answer), ...(answer.body ? bodyInShort(answer.body) : [])],
   };
 }

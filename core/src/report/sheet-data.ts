@@ -3,7 +3,9 @@ import type { PressureField } from "../fit/fit.ts";
 import type { Outcome } from "../terms/answers.ts";
 import type { BySide, Station } from "../terms/places.ts";
 import type { Figure, Unit } from "./figures.ts";
+import type { PanelSheet } from "./panel-data.ts";
 import type { SheetFacts } from "./sheet-facts.ts";
+import type { SheetPlates } from "./sheet-plates.ts";
 
 /** One of the three answers in words. */
 export interface AnswerWords {
@@ -104,6 +106,10 @@ export interface SheetData {
   readonly next: string | undefined;
   readonly missing: readonly string[];
   readonly rest: RestWords;
+  /** Plates at hand in their order; no rows where the head takes none. */
+  readonly plates: SheetPlates;
+  /** The panel's wedges and what is done to it; undefined where its bearing was not read. */
+  readonly panel: PanelSheet | undefined;
   /** The horse by its numbers, its mass and what it carries, in sentences; empty where nothing was read. */
   readonly known: readonly string[];
 }

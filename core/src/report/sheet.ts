@@ -5,6 +5,8 @@ import type { SheetData } from "./sheet-data.ts";
 import { follows } from "./sheet-follows.ts";
 import { framed, roomWithin } from "./sheet-frame.ts";
 import { limitRows } from "./sheet-limits.ts";
+import { panelPart } from "./sheet-panel.ts";
+import { plates } from "./sheet-plates.ts";
 import { MAP_WIDE, pressureMaps } from "./sheet-pressure.ts";
 import { restWords } from "./sheet-rest.ts";
 import { SECTIONS_WIDE, sections } from "./sheet-sections.ts";
@@ -18,6 +20,8 @@ export function sheetOf(data: SheetData, measure: Measure): Document {
   const parts: readonly Block[] = [
     ...answers(data, width, height, measure),
     ...lowered(stillToRead(data, width, measure)),
+    ...lowered([panelPart(data.panel, width, measure)]),
+    ...lowered(plates(data.plates, width, measure)),
     ...lowered(limitRows(data.limits, width, measure)),
     ...lowered(drawings(data, width, height, measure)),
   ];
