@@ -70,7 +70,7 @@ function meansOf(word: SizeWord, all: readonly SizeWord[]): WordMeans {
 }
 
 function against(a: SizeWord, b: SizeWord): WordAgainst {
-  const apart = (what: "spreadMm" | "halfAngleRad") => piecesApart(a[what], a.pieces, b[what], b.pieces);
+  const apart = (what: "spreadMm" | "halfAngleRad") => piecesApart(a[what], b[what]);
   const [spreadMm, halfAngleRad] = [apart("spreadMm"), apart("halfAngleRad")];
   const told = [spreadMm, halfAngleRad].some(({ value, u }) => Math.abs(value) > u);
   return { maker: b.maker, word: b.word, spreadMm, halfAngleRad, told };

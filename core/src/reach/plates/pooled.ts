@@ -1,8 +1,8 @@
 /** One quantity of a maker's word. Standard uncertainties; mm or rad. */
 export interface Pooled {
   readonly mean: number;
-  /** Of the mean over the pieces, by their readings and by how many there are. */
-  readonly meanSd: number;
+  /** How many pieces the mean is of. */
+  readonly pieces: number;
   /** From piece to piece. */
   readonly betweenSd: number;
   /** What the between-piece part is multiplied by for a 95 % interval, few pieces being few. */
@@ -41,7 +41,7 @@ export function pooled(
     const drawn = eachDraw(pieces, meanOf);
     return {
       mean: meanOf(pieces.map(({ base }) => base)),
-      meanSd: Math.sqrt(variance(drawn) + between / pieces.length),
+      pieces: pieces.length,
       betweenSd: Math.sqrt(between),
       betweenFactor: fewFactor(degrees),
       drawn,
@@ -51,7 +51,7 @@ export function pooled(
 
 /**
  * Half of a central 95 % interval in standard deviations that were themselves found from so few differences (degrees of
- * freedom, over 2): Student's t has the variance n / (n - 2). Within 3 % of its table from 4 on.
+ * freedom, over 2): Student's t has the variance n / (n - 2). Within 2.5 % of its table from 4 on.
  */
 export const fewFactor = (degrees: number): number => CENTRAL * Math.sqrt(degrees / (degrees - 2));
 
@@ -72,22 +72,20 @@ function ownScatter(pieces: readonly Measured[]): number {
   return meanOf(eachDraw(alone, scatter));
 }
 
-/** Half of the central 95 % for a further piece of this word. */
-export const pieceU = ({ meanSd, betweenSd, betweenFactor }: Pooled): number =>
-  Math.sqrt(square(betweenFactor * betweenSd) + square(CENTRAL * meanSd));
+/** Square of half the central 95 % that pieces differ by, for a further piece of this word against the mean of these. */
+const furtherPiece = ({ betweenSd, betweenFactor, pieces }: Pooled): number =>
+  square(betweenFactor * betweenSd) * (1 + 1 / pieces);
 
-/** A piece of one word against a piece of another: the difference, and half of its central 95 %; shared doubts cancel. */
-export function piecesApart(
-  a: Pooled,
-  aPieces: number,
-  b: Pooled,
-  bPieces: number,
-): { readonly value: number; readonly u: number } {
+/** Half of the central 95 % for a further piece of this word. */
+export const pieceU = (word: Pooled): number =>
+  Math.sqrt(square(CENTRAL) * variance(word.drawn) + furtherPiece(word));
+
+/** A piece of one word against a piece of another: the difference, and half of its central 95 %; what the readings share cancels. */
+export function piecesApart(a: Pooled, b: Pooled): { readonly value: number; readonly u: number } {
   const readings = variance(a.drawn.map((one, i) => one - (b.drawn[i] ?? 0)));
-  const piece = (one: Pooled, count: number) => square(one.betweenFactor * one.betweenSd) * (1 + 1 / count);
   return {
     value: a.mean - b.mean,
-    u: Math.sqrt(square(CENTRAL) * readings + piece(a, aPieces) + piece(b, bPieces)),
+    u: Math.sqrt(square(CENTRAL) * readings + furtherPiece(a) + furtherPiece(b)),
   };
 }
 
