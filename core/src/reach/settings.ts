@@ -3,6 +3,7 @@ import { buildHead } from "../shape/head.ts";
 import { buildInsert } from "../shape/insert.ts";
 import { buildPlate } from "../shape/plate.ts";
 import type { Plate, Survey } from "../survey/case.ts";
+import { bendOf } from "./bend/bend-of.ts";
 import { headKind } from "./build.ts";
 import { BARRED_CAPS, type Caps, capsPassed, needsBare, PRESS_CAPS } from "./caps.ts";
 import { BY_MAKERS_PEOPLE, formingAsked, formingCapsPassed } from "./forming.ts";
@@ -74,10 +75,11 @@ function setting(way: Setting["way"], changeMm: number, spreadMm: number, more: 
 
 function pressSettings(survey: Survey, spreadMm: number, caps: Caps): readonly Setting[] {
   const history = pressHistory(survey.saddle);
+  const bend = bendOf(survey.saddle);
   return changesMm(PRESS_STEP_MM).map((changeMm) =>
     setting("press", changeMm, spreadMm, {
       needsBare: needsBare(changeMm, caps),
-      shutBy: capsPassed(changeMm, history, caps),
+      shutBy: [...capsPassed(changeMm, history, caps), ...(bend?.shutBy(changeMm) ?? [])],
     }),
   );
 }

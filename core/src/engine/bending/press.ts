@@ -78,7 +78,7 @@ function forceFor(
   const givesWay = start.forceN > 0 ? GIVES_WAY : -GIVES_WAY;
   let before: { readonly force: number; readonly mm: number } | undefined;
   let slope = start.perN;
-  return rootOf(
+  const found = rootOf(
     (force) => {
       const mm = exact(force);
       if (mm === undefined) return { y: givesWay, slope: 0 };
@@ -90,7 +90,11 @@ function forceFor(
     MET_MM,
     Math.abs(start.forceN) / 64,
   );
+  // Halved down to where it gives way, short of what is wanted: not there.
+  return before !== undefined && Math.abs(before.mm - wantedMm) <= SHORT_MM ? found : undefined;
 }
+/** A press that ends further than this from what was wanted did not get there, mm. */
+const SHORT_MM = 0.01;
 
 function glancedForce(arch: Arch, state: ArchState, wantedMm: number, glance: Answer) {
   const wayMm = wantedMm - openingMm(arch, state);
@@ -98,10 +102,12 @@ function glancedForce(arch: Arch, state: ArchState, wantedMm: number, glance: An
   if (first === 0) return { forceN: 0, perN: 0 };
   const step = (first / 1024) * (wayMm > 0 ? 1 : -1);
   let perN = 0;
+  let lastMm = Number.NaN;
   const forceN = rootOf(
     (force) => {
       const mm = glance(force);
       if (mm === undefined) return { y: wayMm > 0 ? GIVES_WAY : -GIVES_WAY, slope: 0 };
+      lastMm = mm;
       perN = (mm - (glance(force - step) ?? mm)) / step;
       return { y: mm - wantedMm, slope: perN };
     },
@@ -109,7 +115,7 @@ function glancedForce(arch: Arch, state: ArchState, wantedMm: number, glance: An
     MET_MM,
     first,
   );
-  return forceN === undefined ? undefined : { forceN, perN };
+  return forceN === undefined || !(Math.abs(lastMm - wantedMm) <= SHORT_MM) ? undefined : { forceN, perN };
 }
 /** Opening of an arch that gives way, mm: further than any that carries its force. */
 const GIVES_WAY = 1e9;
