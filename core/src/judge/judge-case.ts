@@ -47,8 +47,9 @@ export function judgeCase(input: CaseToJudge): JudgedCase {
   const horse = answeredHorse(gated, findings, horseIndex);
   const saddle = answeredSaddle(gated, findings, horseIndex);
   const work = answeredWork(decided, choice, known?.today ?? [], input, gated);
-  // A saddle that is evidence is left alone: no other head is held up beside it.
-  const showsHead = gated.horse !== "not-examined" && decided.id !== "leave-as-found";
+  // A saddle that is evidence is left alone, and a broken tree is not ridden again: no other head is held up beside them.
+  const isPastHead = decided.id === "leave-as-found" || gated.saddle === "out-for-good";
+  const showsHead = gated.horse !== "not-examined" && !isPastHead;
   const noSetBack = known && whyNoSetBack(known, choice.setting?.setting);
   return {
     answers: {

@@ -43,10 +43,11 @@ const wayIsKept = ({ survey }: Case, { plate }: Setting): boolean =>
  * last change, fewer than two reversals, at a press or by what was in this head before.
  */
 export function noSetBack(known: Case, setting: Setting): NoSetBack | undefined {
+  if (!isOnRecord(known)) return "set-back-nothing-on-record";
+  if (setting.way !== "press" && setting.way !== "exchange") return "set-back-heads-elsewhere";
   const { spreadTips, asMadeSpreadTips } = known.survey.saddle.head;
   const { lastMm, reversals } = historyFor(known, setting);
   if (lastMm === undefined) return "set-back-nothing-on-record";
-  if (setting.way !== "press" && setting.way !== "exchange") return "set-back-heads-elsewhere";
   if (!isRead(spreadTips) || !isRead(asMadeSpreadTips)) return "set-back-as-made-not-read";
   if (lastMm * setting.changeMm > 0) return "set-back-same-way";
   const offMm = spreadTips.value + setting.changeMm - asMadeSpreadTips.value;
