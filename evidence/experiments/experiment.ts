@@ -1,56 +1,89 @@
-import type { Rest } from "../../core/src/fit/fit.ts";
+import { readFileSync } from "node:fs";
+import type { ThirdFit } from "../../core/src/fit/fit.ts";
 import { assumed } from "../../core/src/fit/load.ts";
+import { type LoadsRead, loadsRead } from "../../core/src/fit/loads-read.ts";
 import { MESHES } from "../../core/src/fit/panel-cells.ts";
 import { restOf } from "../../core/src/fit/rest.ts";
 import { treeAt } from "../../core/src/reach/turn.ts";
-import type { Tree } from "../../core/src/shape/model.ts";
-import { backOf } from "../fit/model-forms.ts";
+import type { Back, Tree } from "../../core/src/shape/model.ts";
+import type { SurveyedHorse, SurveyedSaddle } from "../../core/src/survey/case.ts";
+import { readCase } from "../../core/src/survey/read-case.ts";
+import { backOf, beliefOf } from "../fit/model-forms.ts";
 import { BACKS, type BackShape } from "./backs.ts";
 import { STEPS_MM, type Step, type Third } from "./claims.ts";
-import { fittedTree, horseOf } from "./saddle.ts";
+import { fittedSaddle, horseOf } from "./saddle.ts";
 
 const DEG_PER_RAD = 180 / Math.PI;
 export const THIRDS: readonly Third[] = ["front", "middle", "rear"];
+/** At rest under the base set alone; at the peaks with straps, bars and four tissues as the program takes them unread. */
+export const LOADS = ["rest", "walk", "trot"] as const;
+export type LoadName = (typeof LOADS)[number];
 
-/** One width on one back: turn of the head and the mean of each third, or why it finds no rest. */
+/** Mean of each third, kPa, and at rest the turn of the head; or why it finds no rest. */
 export type Found =
-  | { readonly headUpDeg: number; readonly meanKPa: { readonly [T in Third]: number } }
+  | { readonly meanKPa: { readonly [T in Third]: number }; readonly headUpDeg?: number }
   | { readonly refused: string };
-export type Step0 = Step | "fitted";
-export type OnBack = { readonly [S in Step0]: Found };
+export type Width = "fitted" | Step;
+export const WIDTHS: readonly Width[] = ["fitted", "narrow", "wide", "veryWide"];
+export type OnBack = { readonly [L in LoadName]: { readonly [W in Width]: Found } };
 
-const SETTINGS: readonly (readonly [Step0, number])[] = [
-  ["fitted", 0],
-  ["narrow", STEPS_MM.narrow],
-  ["wide", STEPS_MM.wide],
-  ["veryWide", STEPS_MM.veryWide],
-];
-
-/** All four widths on one back at rest. */
+/** All four widths on one back under all loads. */
 export function onBack(shape: BackShape): OnBack {
-  const back = backOf(horseOf(shape));
-  const fitted = fittedTree(shape);
+  const horse = horseOf(shape);
+  const saddle = fittedSaddle(shape);
+  const back = backOf(horse);
+  const fitted = beliefOf(saddle).at({});
+  const loads = unread(saddle, horse);
+  const at = (width: Width) => underLoads(back, widened(fitted, width), loads);
+  const all = { fitted: at("fitted"), narrow: at("narrow"), wide: at("wide"), veryWide: at("veryWide") };
+  const under = (load: LoadName) => ({
+    fitted: all.fitted[load],
+    narrow: all.narrow[load],
+    wide: all.wide[load],
+    veryWide: all.veryWide[load],
+  });
+  return { rest: under("rest"), walk: under("walk"), trot: under("trot") };
+}
+
+function widened(fitted: Tree, width: Width): Tree {
   const turn = {
     hingePart: assumed("hingePart", {}),
     rearPart: assumed("rearPart", {}),
     fade: assumed("fade", {}),
   };
-  const surface = back.surface({});
-  const at = (tree: Tree): Found => {
-    const mass = { at: () => assumed("riderMassKg", {}), uncertain: [] };
-    const rest = restOf({ tree, back, surface, mass, deviations: {} }, MESHES.fine).pressed();
-    if (!rest.ok) return { refused: rest.why };
-    return { headUpDeg: rest.headUpRad * DEG_PER_RAD, meanKPa: meansOf(rest) };
+  const changeMm = width === "fitted" ? 0 : STEPS_MM[width];
+  return treeAt(fitted, { changeMm, halfTurnRad: undefined }, turn);
+}
+
+function underLoads(back: Back, tree: Tree, loads: LoadsRead): { readonly [L in LoadName]: Found } {
+  const mass = { at: () => assumed("riderMassKg", {}), uncertain: [] };
+  const sitting = { tree, back, surface: back.surface({}), mass, deviations: {} };
+  const rest = restOf(sitting, MESHES.fine).pressed();
+  const { gaits } = restOf({ ...sitting, loads }, MESHES.fine).ridden();
+  const inGait = (wanted: string): Found => {
+    const found = gaits.find(({ gait }) => gait === wanted);
+    if (!found) return { refused: "no rest to begin with" };
+    return found.ok ? { meanKPa: meansOf(found.thirds) } : { refused: found.why };
   };
-  const found = SETTINGS.map(([step, changeMm]): [Step0, Found] => [
-    step,
-    at(treeAt(fitted, { changeMm, halfTurnRad: undefined }, turn)),
-  ]);
-  return Object.fromEntries(found) as OnBack;
+  return {
+    rest: rest.ok
+      ? { meanKPa: meansOf(rest.thirds), headUpDeg: rest.headUpRad * DEG_PER_RAD }
+      : { refused: rest.why },
+    walk: inGait("walk"),
+    trot: inGait("trot"),
+  };
+}
+
+/** Loads as the program takes them where nobody read straps, bars, tissue or seat. */
+function unread(saddle: SurveyedSaddle, horse: SurveyedHorse): LoadsRead {
+  const file = new URL("../../core/src/survey/fixtures/minimal.json", import.meta.url);
+  const read = readCase(readFileSync(file, "utf8"));
+  if (!read.ok) throw new Error("the smallest case cannot be read");
+  return loadsRead({ ...read.survey, saddle }, horse);
 }
 
 /** Mean of both panels over each third, touching or not, kPa. */
-function meansOf({ thirds }: Rest): { [T in Third]: number } {
+function meansOf(thirds: readonly ThirdFit[]): { readonly [T in Third]: number } {
   const mean = (third: Third) => {
     const both = thirds.filter((one) => one.third === third);
     return both.reduce((sum, one) => sum + one.meanKPa, 0) / both.length;

@@ -1,10 +1,10 @@
 import { isLacking } from "../../core/src/shape/back.ts";
-import type { Section, Tree } from "../../core/src/shape/model.ts";
+import type { Section } from "../../core/src/shape/model.ts";
 import { wantedHead } from "../../core/src/shape/wanted-head.ts";
-import type { SurveyedHorse } from "../../core/src/survey/case.ts";
+import type { SurveyedHorse, SurveyedSaddle } from "../../core/src/survey/case.ts";
 import { horseSchema } from "../../core/src/survey/horse.ts";
 import type { Side, Station } from "../../core/src/terms/places.ts";
-import { backOf, beliefOf } from "../fit/model-forms.ts";
+import { backOf } from "../fit/model-forms.ts";
 import { type FaceRead, modelSaddle } from "../shape/model-saddle.ts";
 import { type BackShape, crossMm, midlineMm } from "./backs.ts";
 
@@ -55,8 +55,8 @@ export function horseOf(back: BackShape): SurveyedHorse {
   return horseSchema.parse({ name: "invented", traces, profile: { points } });
 }
 
-/** The fitted tree with its panel, for the back's larger side. */
-export function fittedTree(back: BackShape): Tree {
+/** The fitted saddle as it would be typed, for the back's larger side. */
+export function fittedSaddle(back: BackShape): SurveyedSaddle {
   const { sections } = backOf(horseOf(back));
   const head = wantedHead(
     sections.front,
@@ -67,29 +67,27 @@ export function fittedTree(back: BackShape): Tree {
   const angle = head.halfAngleRad * DEG_PER_RAD;
   const under = (station: Station) => angleUnder(back, station, sections[station], head.larger);
   const face = (station: Station, angleRad: number) => faceOf(back, station, angleRad, head.larger);
-  return beliefOf(
-    modelSaddle(
-      {
-        spreadTips: head.spreadMm,
-        spreadUpper: head.spreadMm - 2 * (DEPTH_MM - UPPER_MM) * Math.tan(head.halfAngleRad),
-        upperBelowCrown: UPPER_MM,
-        depth: DEPTH_MM,
-        halfAngleNear: angle,
-        halfAngleOff: angle,
-      },
-      {
-        panelEnd: back.lengthMm,
-        deepestSeat: stationsOf(back).mid,
-        strapNear: STRAP_MM,
-        strapOff: STRAP_MM,
-      },
-      {
-        front: face("front", Math.PI / 2 - head.halfAngleRad),
-        mid: face("mid", under("mid")),
-        rear: face("rear", under("rear")),
-      },
-    ),
-  ).at({});
+  return modelSaddle(
+    {
+      spreadTips: head.spreadMm,
+      spreadUpper: head.spreadMm - 2 * (DEPTH_MM - UPPER_MM) * Math.tan(head.halfAngleRad),
+      upperBelowCrown: UPPER_MM,
+      depth: DEPTH_MM,
+      halfAngleNear: angle,
+      halfAngleOff: angle,
+    },
+    {
+      panelEnd: back.lengthMm,
+      deepestSeat: stationsOf(back).mid,
+      strapNear: STRAP_MM,
+      strapOff: STRAP_MM,
+    },
+    {
+      front: face("front", Math.PI / 2 - head.halfAngleRad),
+      mid: face("mid", under("mid")),
+      rear: face("rear", under("rear")),
+    },
+  );
 }
 
 /** Width and thickness of the panel at a station, straight between its ends. */

@@ -9,8 +9,13 @@ export interface PanelPose {
   readonly pitchRad: number;
 }
 
-/** The panel starts this far above its final place and comes straight down, so that no turn is imposed. */
+/**
+ * The panel starts this far from its final place and comes in without a turn, square to a side that falls by 35 degrees:
+ * contact is looked for once an increment, and what slid meanwhile would be missed.
+ */
 const LIFT_MM = 14;
+const FROM_OUTSIDE = 0.6;
+const FROM_ABOVE = 0.8;
 const PANEL_THICK_MM = 10;
 
 /** A deck for CalculiX, and what is needed to read its answer: the panel's face nodes and their final places. */
@@ -32,7 +37,7 @@ export function deckOf(given: SoftLayer, pose: PanelPose, fineness: Fineness): D
       );
   }
   const first = layer.nodes.length + 1;
-  const started = face.map(([x, y, z]): Place => [x, y, z + LIFT_MM]);
+  const started = face.map(([x, y, z]): Place => [x, y + FROM_OUTSIDE * LIFT_MM, z + FROM_ABOVE * LIFT_MM]);
   const above = started.map(([x, y, z]): Place => [x, y, z + PANEL_THICK_MM]);
   const bricks = panelBricks(first, face.length);
   const { poisson, modulusMPa } = given.layer;
@@ -74,8 +79,9 @@ export function deckOf(given: SoftLayer, pose: PanelPose, fineness: Fineness): D
     "0.25, 1., 1e-5, 0.25",
     "*BOUNDARY",
     "BASE, 1, 3",
-    "PANELNODES, 1, 2",
-    `PANELNODES, 3, 3, ${-LIFT_MM}`,
+    "PANELNODES, 1, 1",
+    `PANELNODES, 2, 2, ${-FROM_OUTSIDE * LIFT_MM}`,
+    `PANELNODES, 3, 3, ${-FROM_ABOVE * LIFT_MM}`,
     "*NODE PRINT, NSET=FACE",
     "RF",
     "*END STEP",
