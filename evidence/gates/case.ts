@@ -77,6 +77,7 @@ export function toJudge(changes: Changes, more: Partial<CaseToJudge> = {}): Case
     candidates: sweep("press", 0),
     largerSide: undefined,
     fillMm: { near: 0, off: 0 },
+    notAtRest: undefined,
     lacking: [],
     ...more,
   };

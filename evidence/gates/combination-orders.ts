@@ -97,14 +97,14 @@ export const BEFORE: readonly Row[] = [
     "does not come to rest in the calculation, all else inside",
     "fit-does-not-rest",
     {},
-    { candidates: restless },
+    { candidates: restless, notAtRest: "tips-front" },
     { work: "measure-more" },
   ],
   [
     "does not come to rest, and the girth is far off",
     "fit-does-not-rest",
     { "horses[0].girthed.strapLine": 137 },
-    { candidates: restless },
+    { candidates: restless, notAtRest: "tips-front" },
     { work: "set-up" },
   ],
   [

@@ -37,6 +37,8 @@ const SETTLED: { readonly [id: string]: readonly [number, number, number, number
   "point-behind-blade": [50, OPEN, 30, OPEN],
   "panel-rear-edge": [10, OPEN, 0, OPEN],
   fill: [-OPEN, 8, -OPEN, 12],
+  "pressure-head-walk": [-OPEN, 20, -OPEN, 20],
+  "ridge-touch": [-OPEN, 0, -OPEN, 0],
 };
 /** A hair: beyond round-off, far below any reading. */
 const HAIR = 1e-6;

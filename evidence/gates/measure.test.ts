@@ -22,6 +22,8 @@ describe("figures read off the survey", () => {
       "horse-sides-angle",
       "horse-sides-width",
       "fill",
+      "pressure-head-walk",
+      "ridge-touch",
     ]);
   });
   it("one ruler reading: own 1 mm and shared 0.5 mm together", () => {

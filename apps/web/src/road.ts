@@ -19,8 +19,8 @@ export {
 } from "@treewright/core/judge/answer-words.ts";
 export type { Answered, Because, NextReading } from "@treewright/core/judge/judgement.ts";
 export { limitRule } from "@treewright/core/judge/limits/all.ts";
+export { FAR_OVER_KPA } from "@treewright/core/judge/limits/pressed.ts";
 export type { Judged } from "@treewright/core/judge/remedy/judged.ts";
-export { FAR_OVER_KPA } from "@treewright/core/papers/sheet.ts";
 export { documentOf, PAPER_KINDS, type PaperKind } from "@treewright/core/papers.ts";
 export type { Setting } from "@treewright/core/reach/setting.ts";
 export { printed } from "@treewright/core/report/figures.ts";

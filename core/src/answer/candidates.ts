@@ -10,6 +10,7 @@ import { feelersAfter, templateFaces, templateOffered } from "./feelers.ts";
 import { asLimit, type Figure, figuresOf, horseSides } from "./figures.ts";
 import { carried, type MovedDoubt, movedBy } from "./follows.ts";
 import type { Forms } from "./forms.ts";
+import { pressedAfter, pressedLimits } from "./pressed-limits.ts";
 import type { Ready } from "./ready.ts";
 import type { Tried } from "./sweep.ts";
 import type { Whole } from "./whole.ts";
@@ -25,6 +26,7 @@ export function computedToday(
     ...figuresLeft(horse, today).map((figure) => asLimit(figure, doubtOf(table, `today ${figure.key}`))),
     ...templateFaces(horse, today.head),
     ...horseSides(forms, {}).map((figure) => asLimit(figure, doubtOf(table, figure.key))),
+    ...pressedLimits(today),
   ];
 }
 
@@ -75,6 +77,7 @@ export function limitsAfter(
     ...carried(readings, movedBy(today, after), doubts.moved),
     ...feelersAfter(horse, today.head, after.head, doubts.moved.halfTurnDeg),
     ...fillAfter(ready.forms, after),
+    ...pressedAfter(today, after),
   ];
 }
 

@@ -49,7 +49,7 @@ export function roadOf(survey: Survey, horseIndex: number, seed: number): Road {
 
 /** Places of the case that give form to back, head or tree, or say what the head can become. */
 const FORMING =
-  /^saddle\.(head|reinforcement|bearing|build|mounting|past)\b|^platesAtHand|^rider\.|\.(traces|profile)\b/;
+  /^saddle\.(head|reinforcement|bearing|girthing|bars|build|mounting|past)\b|^platesAtHand|^rider\.|\.(traces|profile)\b/;
 
 /**
  * The road with one reading changed: built anew, coarsely and on the doubts already looked at, where the reading gives
@@ -82,15 +82,25 @@ export function toJudge(
   const rest = { survey, horseIndex, lacking };
   const horse = survey.horses[horseIndex];
   if (own === undefined || horse === undefined)
-    return { ...rest, computedToday: [], candidates: [], largerSide: undefined, fillMm: NOT_TOLD };
+    return {
+      ...rest,
+      computedToday: [],
+      candidates: [],
+      largerSide: undefined,
+      fillMm: NOT_TOLD,
+      notAtRest: undefined,
+    };
   return {
     ...rest,
     computedToday: computedToday(horse, own.ready, table ?? own.ready.first),
     candidates: candidatesOf(survey, settings, own, others),
     largerSide: largerSide(own.ready),
     fillMm: own.ready.today === undefined ? NOT_TOLD : fillOf(own.ready.forms, own.ready.today),
+    notAtRest: whyNot(own.ready),
   };
 }
+
+const whyNot = ({ today }: Ready) => (today?.rest?.ok === false ? today.rest.why : undefined);
 
 function largerSide({ today }: Ready): Side | undefined {
   const wanted = today?.wanted.cold ?? today?.wanted.warm;

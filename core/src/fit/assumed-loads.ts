@@ -146,11 +146,11 @@ export const ASSUMED_LOADS = {
   ),
   halfSeatPart: of(
     "bars.half-seat.part",
-    0.5,
-    0.3,
+    0.4,
+    0.2,
     0.8,
     "share of the load on the bars, in half-seat or standing; the rest goes in by knee and thigh",
-    "chosen so that about three quarters come on the front third (Latif et al. 2010 read over 80 % in a jockey's seat)",
+    "no published figure was found; two thirds then come on the front third (Latif et al. 2010, a jockey's seat: over 80 %)",
   ),
   groundTimes: of(
     "mount.ground.times.1",

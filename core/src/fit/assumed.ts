@@ -20,15 +20,6 @@ export const ASSUMED = {
   loadHeightMm: of("load.height.mm", 300, 200, 350, "height at which the load acts, fixed to the seat"),
   girthN: of("girth.each.N", 100, 60, 180, "pull of the girth on each side"),
   placementMm: of("placement.mm", 0, -20, 20, "where the saddle comes to lie, fore and aft"),
-  hingePart: of(
-    "head.hinge.part",
-    0.84,
-    0.68,
-    1.0,
-    "height of the hinge over the tips, as part of the crown's height",
-  ),
-  rearPart: of("rear.turn.part", 0.15, 0.08, 0.27, "part of the head's turn that the rear keeps"),
-  fade: of("rail.fade.1", 1.25, 1, 1.5, "how the turn fades along the rail"),
   riderMassKg: of("rider.mass.kg", 72, 50, 110, "rider and tack, where they were not weighed"),
   // Second-hand figures: 5 to 7 kg of saddle and 1.4 kg of stirrups; the rest is girth, numnah and the range.
   tackMassKg: of("tack.mass.kg", 8, 6, 12, "tack alone, where only the rider was weighed"),

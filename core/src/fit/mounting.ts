@@ -5,8 +5,7 @@ import type { Side } from "../terms/places.ts";
 import { assumedLoad } from "./assumed-loads.ts";
 import type { NoRest } from "./fit.ts";
 import type { LoadsRead } from "./loads-read.ts";
-import type { Mesh } from "./panel-cells.ts";
-import { problemOf, type Sitting } from "./problem.ts";
+import type { Sitting, SittingProblem } from "./problem.ts";
 import { thirdsOf } from "./thirds.ts";
 
 /** Rider going up on the near side, the whole load on one bar and a hand. */
@@ -35,10 +34,9 @@ const CANTLE_HIGH_MM = 60;
 export function mounting(
   sitting: Sitting,
   loads: LoadsRead,
+  problem: SittingProblem,
   from: "ground" | "platform",
-  mesh: Mesh,
 ): Mounting | NoRest {
-  const problem = problemOf({ ...sitting, loads }, mesh);
   const found = settle({ ...problem, load: mountingLoad(sitting, loads, problem.load, from) });
   if (!found.ok) return found;
   const { cells } = problem;

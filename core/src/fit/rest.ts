@@ -1,12 +1,13 @@
 import { type Places, placesAt } from "../engine/contact/gap.ts";
-import type { Equilibrium, Pose } from "../engine/contact/problem.ts";
+import type { Pose } from "../engine/contact/problem.ts";
 import { type SettleOptions, settle } from "../engine/contact/settle.ts";
-import { cos, sin } from "../engine/number/index.ts";
 import type { GaitFit, NoRest, Rest, Seat } from "./fit.ts";
 import { gaitFit, ridgeCm2 } from "./gait-fit.ts";
 import type { Mesh } from "./panel-cells.ts";
-import { problemOf, type Sitting, type SittingProblem } from "./problem.ts";
+import { problemOf, type Sitting } from "./problem.ts";
 import { type AtPeak, atPeaks, type RiddenPoses } from "./ridden.ts";
+import { readOff } from "./seat.ts";
+import { type RiderStates, riderStates } from "./states.ts";
 import { fieldOf, thirdsOf } from "./thirds.ts";
 import { unloadedOf } from "./unloaded.ts";
 
@@ -23,6 +24,8 @@ export interface Rested {
    * saddle does not rest or no loads were read. `near`: a neighbour's. Worked out anew each time.
    */
   ridden(near?: RiddenPoses): Ridden;
+  /** Half-seat, risen from the saddle, mounting; undefined where it does not rest or no loads were read. */
+  states(): RiderStates | undefined;
 }
 
 /** Gaits at their peaks. */
@@ -47,6 +50,7 @@ export function restOf(sitting: Sitting, mesh: Mesh, options: SettleOptions = {}
       pressed: () => found,
       places: () => undefined,
       ridden: () => NOT_RIDDEN,
+      states: () => undefined,
     };
   const seat = readOff(sitting, problem, found);
   const { cells } = problem;
@@ -66,30 +70,18 @@ export function restOf(sitting: Sitting, mesh: Mesh, options: SettleOptions = {}
     const peaks = atPeaks(sitting, sitting.loads, problem, found.pose, near, options.room);
     return { gaits: peaks.map((peak) => gaitFit(problem, peak)), poses: posesOf(found.pose, peaks) };
   };
-  return { rest: seat, pose: found.pose, pressed, places: () => placesAt(problem, found.pose), ridden };
+  const states = () => sitting.loads && riderStates(sitting, sitting.loads, problem, found.pose);
+  return {
+    rest: seat,
+    pose: found.pose,
+    pressed,
+    places: () => placesAt(problem, found.pose),
+    ridden,
+    states,
+  };
 }
 
 const posesOf = (rest: Pose, peaks: readonly AtPeak[]): RiddenPoses => ({
   rest,
   gaits: peaks.map(({ found }) => (found.ok ? found.pose : undefined)),
 });
-
-function readOff(sitting: Sitting, problem: SittingProblem, found: Equilibrium): Seat {
-  const { tree, back } = sitting;
-  const { heave, pitch, roll } = found.pose;
-  const { pivot, slide } = problem;
-  const upAt = (x: number, z: number) => heave - (x - pivot.x) * sin(pitch) + z * cos(pitch) * cos(roll);
-  const crownX = pivot.x + slide.x - pivot.x * cos(pitch) + tree.crownHeightMm * sin(pitch);
-  return {
-    ok: true,
-    headUpRad: pitch,
-    rollRad: roll,
-    heaveMm: heave,
-    crownOverBackMm: upAt(0, tree.crownHeightMm) - back.midlineMm(crownX),
-    frontRiseMm: upAt(0, 0),
-    rearRiseMm: upAt(tree.lengthMm, 0),
-    centreXMm: found.centreX,
-    smallestEigenvalue: found.smallestEigenvalue,
-    unbalancedXN: found.unbalancedXN,
-  };
-}

@@ -62,13 +62,25 @@ export function atPeaks(
   const passed: Passed[] = [{ at: 1, pose: rest }];
   return loads.gaits.map((ridden, i) => {
     const times = peakIn(ridden, sitting.deviations);
-    const law = quickened(problem.law, times, assumedLoad("quickTimes", sitting.deviations));
-    const load = peakLoad(sitting, loads, problem, rest, times, onBarsIn(ridden, sitting.deviations));
+    const part = onBarsIn(ridden, sitting.deviations);
     const start = besideNear(rest, near, i) ?? poseAhead(passed, times);
-    const found = settle({ ...problem, law, load }, { start, room });
+    const found = settle(atPeak(sitting, loads, problem, rest, times, part), { start, room });
     if (found.ok) passed.push({ at: times, pose: found.pose });
     return { ridden, times, found };
   });
+}
+
+/** The problem under so many times the weight, `part` of it on the stirrup bars, along its line as found at rest. */
+export function atPeak(
+  sitting: Sitting,
+  loads: LoadsRead,
+  problem: SittingProblem,
+  rest: Pose,
+  times: number,
+  part: number,
+): SittingProblem {
+  const law = quickened(problem.law, times, assumedLoad("quickTimes", sitting.deviations));
+  return { ...problem, law, load: peakLoad(sitting, loads, problem, rest, times, part) };
 }
 
 /**

@@ -1,3 +1,4 @@
+import type { RefusalReason } from "../engine/contact/problem.ts";
 import type { Setting } from "../reach/setting.ts";
 import type { Survey } from "../survey/case.ts";
 import type { BySide, Side, Station } from "../terms/places.ts";
@@ -56,6 +57,8 @@ export interface CaseToJudge {
   readonly largerSide: Side | undefined;
   /** Panel fill at its thickest that each side needs with today's head, mm; undefined when it cannot be told. */
   readonly fillMm: BySide<number | undefined>;
+  /** Why today's saddle was not brought to rest in the calculation; undefined where it rests, and where that was not tried. */
+  readonly notAtRest: RefusalReason | undefined;
   /** Readings that the fit needs and that are missing, as paths in the case. Empty when the fit could be calculated. */
   readonly lacking: readonly string[];
 }

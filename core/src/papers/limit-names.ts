@@ -30,6 +30,8 @@ export const LIMIT_NAMES: { readonly [L in LimitId]: string } = {
   "point-behind-blade": "point behind blade",
   "panel-rear-edge": "panel before last rib",
   fill: "fill needed",
+  "pressure-head-walk": "mean pressure under the head, walk",
+  "ridge-touch": "panels pressing on the ridge",
 };
 
 /** The name with its place. */

@@ -34,6 +34,8 @@ const FAULTS: { readonly [L in LimitId]: (v: number) => string } = {
   rock: () => "It rocks on the back when it is pressed by hand.",
   "seat-slope": (v) =>
     `With the rider up the seat tips ${v < 0 ? "forward" : "back"}, by about ${Math.abs(v).toFixed(0)} degrees.`,
+  "pressure-head-walk": () => "By our calculation far too much of the load comes under the head of the tree.",
+  "ridge-touch": () => "By our calculation its panels press on the spine.",
   fill: (v) => `With this head a fill of about ${mm(v)} a side would be needed.`,
   "saddle-half-angles": crooked(),
   "saddle-diagonals-dressed": crooked(),

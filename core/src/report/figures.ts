@@ -4,8 +4,14 @@ export interface Figure {
   readonly u: number | undefined;
 }
 
-export type Unit = "mm" | "deg" | "%" | "kPa";
-const UNIT_WORDS: { readonly [U in Unit]: string } = { mm: " mm", deg: "°", "%": " %", kPa: " kPa" };
+export type Unit = "mm" | "deg" | "%" | "kPa" | "cm2";
+const UNIT_WORDS: { readonly [U in Unit]: string } = {
+  mm: " mm",
+  deg: "°",
+  "%": " %",
+  kPa: " kPa",
+  cm2: " cm²",
+};
 
 /** A figure in print: one decimal, none where its doubt is 10 or more; a missing one says so. */
 export function printed(figure: Figure | undefined, unit: Unit): string {

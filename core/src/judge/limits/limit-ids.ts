@@ -28,5 +28,7 @@ export const LIMIT_IDS = [
   "point-behind-blade",
   "panel-rear-edge",
   "fill",
+  "pressure-head-walk", // C: kPa, mean of the front third at walk, per side; handed over only where it closes
+  "ridge-touch", // C: cm2 of the panels that press on the ridge in any gait; handed over only where it closes
 ] as const;
 export type LimitId = (typeof LIMIT_IDS)[number];

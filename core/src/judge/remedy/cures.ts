@@ -38,6 +38,15 @@ const setUp = (needed: boolean): Curable => ({
 });
 const frame: Curable = { between: "panel", outside: undefined, needed: true, ofHead: false, ofFrame: true };
 
+/** Found by calculation: it forbids a whole, and its absence is no part of one. */
+const closes: Curable = {
+  between: undefined,
+  outside: undefined,
+  needed: false,
+  ofHead: true,
+  ofFrame: true,
+};
+
 /** What cures what (common practice, no source). Limits that are not here are read by the gates or only said. */
 export const CURES: { readonly [R in LimitId]?: Curable } = {
   "clearance-girthed": head(true),
@@ -59,6 +68,8 @@ export const CURES: { readonly [R in LimitId]?: Curable } = {
   "side-offset": setUp(false),
   "point-behind-blade": setUp(true),
   "panel-rear-edge": setUp(true),
+  "pressure-head-walk": closes,
+  "ridge-touch": closes,
 };
 
 export function curable(rule: string): Curable | undefined {

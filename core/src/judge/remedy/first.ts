@@ -1,4 +1,4 @@
-import { aboutRest } from "./at-rest.ts";
+import { BEARING_HEIGHTS } from "./at-rest.ts";
 import type { Choice, FitWish } from "./choice.ts";
 import type { Known } from "./known.ts";
 import { riderNotAsked } from "./rider.ts";
@@ -32,9 +32,8 @@ export function askedFirst(known: Known, choice: Choice): Choice {
 
 /** A saddle that the calculation does not bring to rest is never called right; what it rests on is read again. */
 export function restsFirst(known: Known, choice: Choice): Choice {
-  const { refused, reread } = aboutRest(known);
-  if (!refused) return choice;
+  if (known.notAtRest === undefined) return choice;
   const rules = ["fit-does-not-rest", ...choice.rules.filter((rule) => rule !== "fit-all-inside")];
   if (choice.wish !== "nothing") return { ...choice, rules };
-  return { ...choice, wish: "measure-more", rules, missing: reread };
+  return { ...choice, wish: "measure-more", rules, missing: BEARING_HEIGHTS };
 }

@@ -43,6 +43,7 @@ export function gather(input: CaseToJudge): Known {
     tried,
     template: measured.find((limit) => limit.rule === "spread-wanted" && limit.at === "template"),
     fillMm: input.fillMm,
+    notAtRest: input.notAtRest,
     lacking: input.lacking,
   };
 }

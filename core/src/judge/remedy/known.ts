@@ -15,5 +15,7 @@ export interface Known {
   readonly tried: readonly Tried[];
   readonly template: MeasuredLimit | undefined;
   readonly fillMm: CaseToJudge["fillMm"];
+  /** Why today's saddle was not brought to rest in the calculation. */
+  readonly notAtRest: CaseToJudge["notAtRest"];
   readonly lacking: readonly string[];
 }
