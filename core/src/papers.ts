@@ -7,12 +7,13 @@ import { templateDataOf } from "./papers/template.ts";
 import { cutTemplateOf } from "./report/cut-template.ts";
 import { halfTemplateOf } from "./report/half-template.ts";
 import { letterOf } from "./report/letter.ts";
+import { sectionSheetsOf } from "./report/section-sheets.ts";
 import { sheetOf } from "./report/sheet.ts";
 import { templateOf } from "./report/template.ts";
 import type { TemplateData } from "./report/template-data.ts";
 import type { Survey } from "./survey/case.ts";
 
-export const PAPER_KINDS = ["letter", "sheet", "template"] as const;
+export const PAPER_KINDS = ["letter", "sheet", "sections", "template"] as const;
 export type PaperKind = (typeof PAPER_KINDS)[number];
 
 /** How a template is asked for. */
@@ -24,7 +25,8 @@ export interface TemplateAsked {
 
 /**
  * One paper of an answer as drawing data: what was answered is put in words and handed to the report. `measure` is the
- * width of words in the fonts that will be used. Undefined: a template on a flag, or without a head and a front trace.
+ * width of words in the fonts that will be used. Undefined: a template or sections on a flag, or
+ * without a head and a front trace.
  */
 export function documentOf(
   kind: PaperKind,
@@ -35,8 +37,14 @@ export function documentOf(
 ): Document | undefined {
   if (kind === "letter") return letterOf(letterDataOf(survey, answer), measure);
   if (kind === "sheet") return sheetOf(sheetDataOf(survey, answer), measure);
+  if (kind === "sections") return sectionsOf(survey, answer, measure);
   const template = templateDataOf(survey, answer, face);
   return template && (byHalves ? halfTemplateOf : templateOf)(template, measure);
+}
+
+function sectionsOf(survey: Survey, answer: Answer, measure: Measure): Document | undefined {
+  const data = sheetDataOf(survey, answer);
+  return data.sections.length === 0 ? undefined : sectionSheetsOf(data, measure);
 }
 
 /** The same template for a machine that cuts: bare outlines and marks, no sheet. */

@@ -17,6 +17,11 @@ export const PAPER_WORDS: {
 } = {
   letter: { name: "Letter", says: "For the owner, in plain words, at most two pages.", needs: "" },
   sheet: { name: "Sheet", says: "For the bench: answers, limits, sections, what follows.", needs: "" },
+  sections: {
+    name: "Sections",
+    says: "Tree over back before and after, at 1 : 2, front, mid and rear.",
+    needs: "They want a front trace, and a horse on which nothing was found.",
+  },
   template: {
     name: "Template",
     says: "The wanted head at 1 : 1, with bars to prove the print.",

@@ -30,6 +30,12 @@ export function levelBars([x, y]: At, width: number, measure: Measure): readonly
   ];
 }
 
+/** One level bar for a sheet at a smaller scale: how long it is on paper, and what it stands for on the horse. */
+export function scaledBar(at: At, scale: number): readonly Item[] {
+  const said = `100 mm on paper, ${BAR * scale} mm on the horse (1 : ${scale})`;
+  return levelBar("bar of 100 mm, level", said, at, BAR, STEP);
+}
+
 /** A heavy line of the bar's exact length; its marks stand inside it, so that nothing lengthens it. */
 function levelBar(name: string, said: string, [x, y]: At, length: number, step: number): readonly Item[] {
   const marks = Array.from({ length: Math.round(length / step) - 1 }, (_, i) => x + (i + 1) * step);

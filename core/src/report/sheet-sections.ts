@@ -31,27 +31,36 @@ export function sections(all: readonly SectionDrawing[], measure: Measure): Bloc
   if (all.length === 0) return EMPTY;
   const items = STATIONS.flatMap((station) => {
     const one = all.find((section) => section.station === station);
-    return one ? moved(section(one, measure), PLACES[station].at) : [];
+    return one ? moved(section(one, PLACES[station], measure), PLACES[station].at) : [];
   });
   return {
     items: [
       words("sections, heading", HEADING, [0, 3], "Tree over back, seen from behind"),
-      words("sections, key", SMALL, [0, 7], key(all)),
+      words("sections, key", SMALL, [0, 7], sectionsKey(all)),
       ...moved(items, [0, KEY_HIGH]),
     ],
     height: HIGH,
   };
 }
 
-function key(all: readonly SectionDrawing[]): string {
+/** Which line is which, and what the head's height is taken from. */
+export function sectionsKey(all: readonly SectionDrawing[]): string {
   const stands = all.flatMap(({ head }) => (head ? [`; ${head.stands}`] : [])).join("");
   if (all.some((one) => one.chosen)) return `whole line: after the change; dashed: today${stands}`;
   if (all.some((one) => one.today.near.length > 0)) return `the tree as it is today${stands}`;
   return "the back alone: no tree was brought to rest on it";
 }
 
-function section(one: SectionDrawing, measure: Measure): readonly Item[] {
-  const { scale, width, height } = PLACES[one.station];
+/** The room that one section is drawn in, mm, and how many millimetres one on paper stands for. */
+export interface SectionRoom {
+  readonly scale: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** One station's tree over its back, today's dashed under what it would become, with its captions. */
+export function section(one: SectionDrawing, room: SectionRoom, measure: Measure): readonly Item[] {
+  const { scale, width, height } = room;
   const top = Math.max(
     ...[one.back, ...heads(one), ...SIDES.map((side) => one.today[side])].flatMap((run) =>
       run.map(([, z]) => z),
@@ -72,7 +81,7 @@ function section(one: SectionDrawing, measure: Measure): readonly Item[] {
       : []),
     ...(one.head?.chosen ? draw("head after the change", one.head.chosen, "medium", false) : []),
     ...spread(one, onPaper, window, measure),
-    ...captions(one, width, height, measure),
+    ...captions(one, room, measure),
   ];
 }
 
@@ -97,8 +106,12 @@ function cutBack(station: string, runs: readonly (readonly At[])[]): readonly It
   });
 }
 
-function captions(one: SectionDrawing, width: number, height: number, measure: Measure): readonly Item[] {
-  const name = `${one.station}, 1 : ${PLACES[one.station].scale}`;
+function captions(
+  one: SectionDrawing,
+  { scale, width, height }: SectionRoom,
+  measure: Measure,
+): readonly Item[] {
+  const name = `${one.station}, 1 : ${scale}`;
   const set = SIDES.map((side) =>
     paragraph(
       `misfit, ${one.station}, ${side}`,
