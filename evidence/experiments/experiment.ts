@@ -4,11 +4,11 @@ import { assumed } from "../../core/src/fit/load.ts";
 import { type LoadsRead, loadsRead } from "../../core/src/fit/loads-read.ts";
 import { MESHES } from "../../core/src/fit/panel-cells.ts";
 import { restOf } from "../../core/src/fit/rest.ts";
-import { treeAt } from "../../core/src/reach/turn.ts";
 import type { Back, Tree } from "../../core/src/shape/model.ts";
 import type { SurveyedHorse, SurveyedSaddle } from "../../core/src/survey/case.ts";
 import { readCase } from "../../core/src/survey/read-case.ts";
 import { backOf, beliefOf } from "../fit/model-forms.ts";
+import { opened } from "../frame/moved.ts";
 import { BACKS, type BackShape } from "./backs.ts";
 import { STEPS_MM, type Step, type Third } from "./claims.ts";
 import { fittedSaddle, horseOf } from "./saddle.ts";
@@ -46,13 +46,7 @@ export function onBack(shape: BackShape): OnBack {
 }
 
 function widened(fitted: Tree, width: Width): Tree {
-  const turn = {
-    hingePart: assumed("hingePart", {}),
-    rearPart: assumed("rearPart", {}),
-    fade: assumed("fade", {}),
-  };
-  const changeMm = width === "fitted" ? 0 : STEPS_MM[width];
-  return treeAt(fitted, { changeMm, halfTurnRad: undefined }, turn);
+  return opened(fitted, width === "fitted" ? 0 : STEPS_MM[width]);
 }
 
 function underLoads(back: Back, tree: Tree, loads: LoadsRead): { readonly [L in LoadName]: Found } {

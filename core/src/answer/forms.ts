@@ -1,6 +1,7 @@
 import { ASSUMED_UNCERTAIN } from "../fit/assumed.ts";
 import { type MassBelief, massOf } from "../fit/load.ts";
 import { type LoadsRead, loadsRead } from "../fit/loads-read.ts";
+import { type SectionsBelief, sectionsOfTree } from "../reach/frame/sections.ts";
 import { buildBack, buildFront, isLacking } from "../shape/back.ts";
 import { buildHead } from "../shape/head.ts";
 import { buildInsert } from "../shape/insert.ts";
@@ -17,6 +18,8 @@ export interface Forms {
   readonly fronts: { readonly cold: Section | undefined; readonly warm: Section | undefined };
   readonly tree: TreeBelief | undefined;
   readonly head: HeadBelief | undefined;
+  /** The unknown sections of the tree. */
+  readonly sections: SectionsBelief;
   /** By their place among the plates at hand. */
   readonly plates: readonly (PlateBelief | undefined)[];
   /** By their place among the positions of the inserts. */
@@ -37,6 +40,7 @@ export function formsOf(survey: Survey, horseIndex: number): Forms {
   const warm = buildFront(horse, "warm");
   const tree = buildTree(survey.saddle);
   const head = buildHead(survey.saddle);
+  const sections = sectionsOfTree(survey.saddle);
   const plates = survey.platesAtHand.map((plate, index) => buildPlate(plate, index, survey.saddle));
   const inserts = survey.saddle.inserts.positions.map((position, index) =>
     buildInsert(position, index, survey.saddle),
@@ -49,6 +53,7 @@ export function formsOf(survey: Survey, horseIndex: number): Forms {
     fronts: { cold: kept(cold), warm: kept(warm) },
     tree: kept(tree),
     head: kept(head),
+    sections,
     plates: plates.map(kept),
     inserts: inserts.map(kept),
     mass,
@@ -58,6 +63,7 @@ export function formsOf(survey: Survey, horseIndex: number): Forms {
       ...[back, cold, warm, tree, head, ...plates, ...inserts].flatMap((one) =>
         isLacking(one) ? [] : one.uncertain,
       ),
+      ...sections.uncertain,
       ...mass.uncertain,
       ...loads.uncertain,
       ...ASSUMED_UNCERTAIN,

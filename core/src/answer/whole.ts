@@ -2,15 +2,14 @@ import type { Pose } from "../engine/contact/problem.ts";
 import type { Room } from "../engine/contact/room.ts";
 import type { SampleSurface } from "../engine/surface.ts";
 import type { Fit, NoRest, Seat, SectionFit } from "../fit/fit.ts";
-import { assumed } from "../fit/load.ts";
 import type { Mesh } from "../fit/panel-cells.ts";
 import { NOT_RIDDEN, type Ridden, restOf } from "../fit/rest.ts";
 import type { RiddenPoses } from "../fit/ridden.ts";
 import { sectionsOf } from "../fit/sections.ts";
 import { standsAtMm } from "../fit/stands-at.ts";
 import type { RiderStates } from "../fit/states.ts";
+import { afterMove, type FrameInDraw, frameInDraw } from "../reach/frame/in-draw.ts";
 import type { Moving } from "../reach/move.ts";
-import { movedHead, treeAt } from "../reach/turn.ts";
 import { isLacking } from "../shape/back.ts";
 import type { Deviations, Head, Section, Tree } from "../shape/model.ts";
 import { type WantedHead, wantedHead } from "../shape/wanted-head.ts";
@@ -44,6 +43,8 @@ export interface FormsInDraw {
   /** Tree and head as they stand today. */
   readonly tree: Tree | undefined;
   readonly head: Head | undefined;
+  /** The tree's frame, solved when it is first asked for. */
+  readonly frame: FrameInDraw;
   /** The whole back; made when it is first asked for. */
   surface(): SampleSurface | undefined;
 }
@@ -56,7 +57,7 @@ export function inDraw(forms: Forms, deviations: Deviations): FormsInDraw {
     made ??= forms.back?.surface(deviations);
     return made;
   };
-  return { forms, deviations, tree, head, surface };
+  return { forms, deviations, tree, head, frame: frameInDraw(forms.sections, tree, deviations), surface };
 }
 
 export interface How {
@@ -74,14 +75,10 @@ export function wholeAt(drawn: FormsInDraw, moving: Moving, how: How): Whole | u
   const { forms, deviations } = drawn;
   if (drawn.head === undefined) return undefined;
   const move = moving.at(drawn.head, deviations);
-  const turn = {
-    hingePart: moving.hingePart ?? assumed("hingePart", deviations),
-    rearPart: assumed("rearPart", deviations),
-    fade: assumed("fade", deviations),
-  };
-  const turned = drawn.tree && treeAt(drawn.tree, move, turn);
+  const moved = afterMove({ ...drawn, head: drawn.head }, move, moving.hingeOffMm);
+  const turned = moved.tree;
   const tree = turned && how.panel ? how.panel(turned) : turned;
-  const head = tree?.head ?? movedHead(drawn.head, move, turn).head;
+  const { head } = moved;
   const sections = (front: Section | undefined, back: Forms["back"]) =>
     front === undefined ? [] : sectionsOf(back ?? front, tree ?? head, deviations);
   const wanted = (front: Section | undefined) =>

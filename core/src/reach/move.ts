@@ -1,19 +1,19 @@
 import type { Deviations, Head } from "../shape/model.ts";
 import type { PlateBelief } from "../shape/plate.ts";
-import type { HeadMove } from "./turn.ts";
+import type { HeadMove } from "./frame/head-move.ts";
 
 /** How a setting moves the head, in any draw. */
 export interface Moving {
   /** `head`: today's, in the same draw. */
   at(head: Head, deviations: Deviations): HeadMove;
-  /** Hinge's height over the tips as part of the crown's height; undefined: not known, so drawn. */
-  readonly hingePart: number | undefined;
+  /** Hinge of each half, off the crown along the arch, mm; undefined: not known, so drawn. */
+  readonly hingeOffMm: number | undefined;
 }
 
 /** Opened (closed: below zero) by so much at the tips, wherever such a head hinges. */
 export const opened = (changeMm: number): Moving => ({
   at: () => ({ changeMm, halfTurnRad: undefined }),
-  hingePart: undefined,
+  hingeOffMm: undefined,
 });
 
 export const AS_FOUND = opened(0);
@@ -31,5 +31,5 @@ export const exchanged = (plate: PlateBelief): Moving => ({
       halfTurnRad: halfAngleRad === undefined ? undefined : halfAngleRad - (near + off) / 2,
     };
   },
-  hingePart: 1,
+  hingeOffMm: 0,
 });

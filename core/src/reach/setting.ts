@@ -18,13 +18,3 @@ export interface Setting {
   /** Why it is not allowed though it could be imagined; empty when it is allowed by what the material and history take. */
   readonly shutBy: readonly string[];
 }
-
-/** What the turn of the halves needs besides the tree: drawn, since no frame is solved yet. */
-export interface TurnBelief {
-  /** Hinge's height over the tips as part of the crown's height, 0.68 to 1.0. */
-  readonly hingePart: number;
-  /** Part of the turn that the rear keeps, 0.08 to 0.27. */
-  readonly rearPart: number;
-  /** How the turn fades, 1 to 1.5. */
-  readonly fade: number;
-}

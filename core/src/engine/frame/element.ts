@@ -32,12 +32,16 @@ export function axesOf({ nodes, ends, across }: Frame, e: number, out: Float64Ar
 /** Axis 2 within this of the element's own direction tells nothing of how its section lies. */
 const LEAST_ACROSS = 1e-6;
 
+/** The four blocks of 3 x 3 that an element's stiffness is made of, row after row. */
+export const BLOCKS = 36;
+/** Where they begin: force by displacement, force by turn, couple by own turn, couple by the other end's turn. */
+export const [FORCE, COUPLE, OWN, OTHER] = [0, 9, 18, 27] as const;
+
 /**
- * Stiffness of element `e` in the frame's directions, 12 x 12, row after row: displacements and turns at its start,
- * then at its end. Cubic shapes (Przemieniecki, Theory of Matrix Structural Analysis, 1968, 5.6, from memory, without
- * shear), written as products of the axes, which spares turning a matrix of 12 x 12.
+ * Blocks of element `e` in the frame's directions. Cubic shapes (Przemieniecki, Theory of Matrix Structural Analysis,
+ * 1968, 5.6, from memory, without shear), written as products of the axes, which spares turning a matrix of 12 x 12.
  */
-export function stiffnessOf(frame: Frame, e: number, axes: Float64Array, out: Float64Array): void {
+export function blocksOf(frame: Frame, e: number, axes: Float64Array, out: Float64Array): void {
   axesOf(frame, e, axes);
   const length = axes[9]!;
   const s = PER_SECTION * e;
@@ -45,47 +49,51 @@ export function stiffnessOf(frame: Frame, e: number, axes: Float64Array, out: Fl
   const gj = frame.stiffness[s + 1]! / length;
   const ei2 = frame.stiffness[s + 2]! / length;
   const ei3 = frame.stiffness[s + 3]! / length;
-  const [f2, f3] = [(12 * ei3) / (length * length), (12 * ei2) / (length * length)];
-  const [c23, c32] = [(6 * ei3) / length, (6 * ei2) / length];
+  const f2 = (12 * ei3) / (length * length);
+  const f3 = (12 * ei2) / (length * length);
+  const c23 = (6 * ei3) / length;
+  const c32 = (6 * ei2) / length;
   for (let i = 0; i < 3; i++) {
-    const [i1, i2, i3] = [axes[i]!, axes[3 + i]!, axes[6 + i]!];
+    const i1 = axes[i]!;
+    const i2 = axes[3 + i]!;
+    const i3 = axes[6 + i]!;
     for (let j = 0; j < 3; j++) {
-      const [j1, j2, j3] = [axes[j]!, axes[3 + j]!, axes[6 + j]!];
-      const force = ea * i1 * j1 + f2 * i2 * j2 + f3 * i3 * j3;
-      const couple = c23 * i2 * j3 - c32 * i3 * j2;
+      const j1 = axes[j]!;
+      const j2 = axes[3 + j]!;
+      const j3 = axes[6 + j]!;
       const bend = ei3 * i3 * j3 + ei2 * i2 * j2;
       const twist = gj * i1 * j1;
-      put(out, i, j, force, couple, 4 * bend + twist, 2 * bend - twist);
+      const at = 3 * i + j;
+      out[FORCE + at] = ea * i1 * j1 + f2 * i2 * j2 + f3 * i3 * j3;
+      out[COUPLE + at] = c23 * i2 * j3 - c32 * i3 * j2;
+      out[OWN + at] = 4 * bend + twist;
+      out[OTHER + at] = 2 * bend - twist;
     }
   }
 }
 
-/** One entry of each of the 16 blocks of 3 x 3. */
-function put(
-  out: Float64Array,
-  i: number,
-  j: number,
-  f: number,
-  c: number,
-  own: number,
-  other: number,
-): void {
-  const at = (row: number, column: number): number => (3 * row + i) * ROWS + 3 * column + j;
-  const turned = (row: number, column: number): number => (3 * row + j) * ROWS + 3 * column + i;
-  out[at(0, 0)] = f;
-  out[at(0, 2)] = -f;
-  out[at(2, 0)] = -f;
-  out[at(2, 2)] = f;
-  out[at(0, 1)] = c;
-  out[at(0, 3)] = c;
-  out[at(2, 1)] = -c;
-  out[at(2, 3)] = -c;
-  out[turned(1, 0)] = c;
-  out[turned(3, 0)] = c;
-  out[turned(1, 2)] = -c;
-  out[turned(3, 2)] = -c;
-  out[at(1, 1)] = own;
-  out[at(3, 3)] = own;
-  out[at(1, 3)] = other;
-  out[at(3, 1)] = other;
+/** Stiffness of one element, 12 x 12, row after row: displacements and turns at its start, then at its end. */
+export function stiffnessOf(frame: Frame, e: number, axes: Float64Array, out: Float64Array): void {
+  const blocks = new Float64Array(BLOCKS);
+  blocksOf(frame, e, axes, blocks);
+  for (let i = 0; i < 3; i++)
+    for (let j = 0; j < 3; j++) {
+      const force = blocks[FORCE + 3 * i + j]!;
+      const couple = blocks[COUPLE + 3 * i + j]!;
+      const turned = blocks[COUPLE + 3 * j + i]!;
+      const own = blocks[OWN + 3 * i + j]!;
+      const other = blocks[OTHER + 3 * i + j]!;
+      row(out, i, j, force, couple, -force, couple);
+      row(out, 3 + i, j, turned, own, -turned, other);
+      row(out, 6 + i, j, -force, -couple, force, -couple);
+      row(out, 9 + i, j, turned, other, -turned, own);
+    }
+}
+
+function row(out: Float64Array, i: number, j: number, a: number, b: number, c: number, d: number): void {
+  const at = ROWS * i + j;
+  out[at] = a;
+  out[at + 3] = b;
+  out[at + 6] = c;
+  out[at + 9] = d;
 }

@@ -4,6 +4,7 @@
  */
 
 export { assembled, type Stiffness } from "./assemble.ts";
+export { evenField } from "./even-field.ts";
 export { type Kept, loadsOf } from "./kept.ts";
 export {
   type Beam,
@@ -19,6 +20,7 @@ export {
   type Support,
   type Vector,
 } from "./model.ts";
+export { added, motionOf, placeOf } from "./read.ts";
 export { endForces, PER_ELEMENT, peakStressMPa, reactions, type Strain, strainAt } from "./recover.ts";
 export { type Rectangle, rectangle, together, torsionConstant } from "./section.ts";
 export { type Held, held, type Mechanism } from "./solve.ts";
