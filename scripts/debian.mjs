@@ -1,4 +1,4 @@
-// What the checks need from the machine: a browser and a PDF rasteriser, from Debian's packages.
+// What the checks need from the machine: a browser, a PDF rasteriser and a finite element solver, from Debian's packages.
 import { spawnSync } from "node:child_process";
 import { accessSync, constants } from "node:fs";
 import { delimiter, join } from "node:path";
@@ -9,6 +9,11 @@ const needs = [
     program: "chromium",
     package: "chromium",
     without: "the page in a real browser, and core's figures in one",
+  },
+  {
+    program: "ccx",
+    package: "calculix-ccx",
+    without: "the bed of springs beside finite elements, run anew",
   },
   { program: "pdftoppm", package: "poppler-utils", without: "the printed sheets, measured on their raster" },
 ];

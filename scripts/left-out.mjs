@@ -8,6 +8,7 @@ import { root } from "./ready.mjs";
 const speaksOf = {
   chromium: /playwright-core|\/chromium/,
   ezdxf: /import ezdxf/,
+  ccx: /"ccx"/,
   pdftoppm: /"pdf(toppm|totext|tocairo|info|fonts)"/,
 };
 const folders = ["core/src", "bridges", "apps", "evidence"];
