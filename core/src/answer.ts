@@ -1,3 +1,4 @@
+import { bendAnswer } from "./answer/bend.ts";
 import { DRAWS } from "./answer/draws.ts";
 import { nextFor } from "./answer/next.ts";
 import { panelOf } from "./answer/panel.ts";
@@ -47,8 +48,9 @@ export function* answer(survey: Survey, { horse, seed }: AnswerOptions): Generat
   const next = nextFor(road, judged.waitsFor, seed);
   const last = { ...judged, answers: { ...judged.answers, next } };
   const panel = panelOf(survey, now?.settled, last.answers, seed);
+  const bend = bendAnswer(survey, road.settings, last.answers.setting, seed);
   const plates = platesAnswered(toJudge(road, now?.table), last.answers, seed);
-  return assembled({ road, seed, judged: last, ...(now ?? NOTHING_DRAWN), panel, plates });
+  return assembled({ road, seed, judged: last, ...(now ?? NOTHING_DRAWN), panel, plates, bend });
 }
 
 const NOTHING_DRAWN = { settled: undefined, table: { from: 0, to: 0, values: {} } };

@@ -9,11 +9,14 @@ import {
 import type { Answered } from "@treewright/core/judge/judgement.ts";
 import { bodyLines, identityLines } from "@treewright/core/papers/horse-known.ts";
 import { aboutPath } from "@treewright/core/survey/about-path.ts";
+import type { Survey } from "@treewright/core/survey/case.ts";
 import { beside, wrap } from "./columns.ts";
 import { followLines } from "./follow-text.ts";
+import { riddenLines } from "./gait-text.ts";
 import { limitLines } from "./limit-text.ts";
-import { plateLines } from "./plates-answer-text.ts";
 import { panelLines } from "./panel-text.ts";
+import { plateLines } from "./plates-answer-text.ts";
+import { pressLines } from "./press-text.ts";
 
 /** Readings named at most; a half empty case misses dozens. */
 const MISSING_MOST = 6;
@@ -64,7 +67,7 @@ function footLines({ engine, inputHash, seed, draws }: Answer): string[] {
 }
 
 /** One answer for a person, 80 columns wide; stop signs first. */
-export function answerText(result: Answer): string[] {
+export function answerText(survey: Survey, result: Answer): string[] {
   const { horse, saddle, work, next, permitted } = result.answers;
   const cautions = [...new Set([...horse.cautions, ...saddle.cautions, ...work.cautions])];
   const title = wrap(`${result.horse}, under ${result.saddle}`);
@@ -87,7 +90,9 @@ export function answerText(result: Answer): string[] {
     ...plateLines(result),
     ...limitLines(result),
     ...followLines(result),
+    ...riddenLines(survey, result),
     ...panelLines(result),
+    ...pressLines(result),
     ...knownLines(result),
     ...missingLines(result.lacking),
     ...(cautions.some((text) => !isStop(text)) ? ["Cautions"] : []),

@@ -8,6 +8,7 @@ import type { Head } from "../shape/model.ts";
 import type { WantedHead } from "../shape/wanted-head.ts";
 import type { SurveyedHorse } from "../survey/case.ts";
 import type { ByStation } from "../terms/places.ts";
+import type { BendAnswer } from "./bend.ts";
 import { DRAWS, type DrawTable, doubtOf, restingPart } from "./draws.ts";
 import { type Moved, type MovedDoubt, movedBy } from "./follows.ts";
 import { type GaitMove, gaitMoves } from "./gait-moves.ts";
@@ -77,6 +78,8 @@ export interface Answer {
   readonly wanted: Wanted | undefined;
   /** Worked out with the last draws. */
   readonly panel: PanelAnswer | undefined;
+  /** What a press does to this head; worked out with the last draws. Never shown to an owner. */
+  readonly bend: BendAnswer | undefined;
   /** Plates at hand in their order; worked out with the last draws. */
   readonly plates: PlatesAnswered | undefined;
   /** The horse's own numbers as they were read; empty where not. */
@@ -95,10 +98,11 @@ export interface Parts {
   readonly settled: Settled | undefined;
   readonly table: DrawTable;
   readonly panel?: PanelAnswer | undefined;
+  readonly bend?: BendAnswer | undefined;
   readonly plates?: PlatesAnswered | undefined;
 }
 
-export function assembled({ road, seed, judged, settled, table, panel, plates }: Parts): Answer {
+export function assembled({ road, seed, judged, settled, table, panel, plates, bend }: Parts): Answer {
   const changed = settled && changedIn(settled, judged.answers.setting);
   const { survey, horseIndex } = road;
   const today = settled && fitOf(settled.today, 0);
@@ -120,6 +124,7 @@ export function assembled({ road, seed, judged, settled, table, panel, plates }:
     states: settled?.states(),
     wanted: settled && wantedOf(settled.today, table),
     panel,
+    bend,
     plates,
     identity: survey.horses[horseIndex]?.identity ?? { transponder: "", ueln: "" },
     body: bodyAdvice(survey, horseIndex),

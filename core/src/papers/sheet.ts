@@ -9,12 +9,14 @@ import type { Survey } from "../survey/case.ts";
 import { STATIONS, type Station } from "../terms/places.ts";
 import { factsOf } from "./facts.ts";
 import { followingOf } from "./follows.ts";
+import { gaitsOf } from "./gaits.ts";
 import { closed, headDrawn } from "./head-drawn.ts";
 import { bodyInShort, identityLines } from "./horse-known.ts";
 import { limitsOf } from "./limits.ts";
 import { missingSays } from "./missing.ts";
 import { panelSheetOf } from "./panel.ts";
 import { platesOf } from "./plates.ts";
+import { pressOf } from "./press.ts";
 import { restWordsOf } from "./rest.ts";
 
 /** The fitter's working sheet out of the answers. */
@@ -34,6 +36,8 @@ export function sheetDataOf(survey: Survey, answer: Answer): SheetData {
     next: next?.says,
     missing: missingSays(answer.lacking),
     rest: restWordsOf(answer),
+    press: pressOf(answer),
+    gaits: gaitsOf(survey, answer),
     plates: platesOf(answer),
     panel: panelSheetOf(answer.panel),
     known: [...identityLines(answer), ...(answer.body ? bodyInShort(answer.body) : [])],

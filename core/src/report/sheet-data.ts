@@ -3,9 +3,11 @@ import type { PressureField } from "../fit/fit.ts";
 import type { Outcome } from "../terms/answers.ts";
 import type { BySide, Station } from "../terms/places.ts";
 import type { Figure, Unit } from "./figures.ts";
+import type { GaitSheet } from "./gait-data.ts";
 import type { PanelSheet } from "./panel-data.ts";
 import type { SheetFacts } from "./sheet-facts.ts";
 import type { SheetPlates } from "./sheet-plates.ts";
+import type { PressSheet } from "./sheet-press.ts";
 
 /** One of the three answers in words. */
 export interface AnswerWords {
@@ -106,6 +108,10 @@ export interface SheetData {
   readonly next: string | undefined;
   readonly missing: readonly string[];
   readonly rest: RestWords;
+  /** For the bench: what a press does to the head; undefined where none is pressed. */
+  readonly press?: PressSheet | undefined;
+  /** Undefined where nothing rests. */
+  readonly gaits: GaitSheet | undefined;
   /** Plates at hand in their order; no rows where the head takes none. */
   readonly plates: SheetPlates;
   /** The panel's wedges and what is done to it; undefined where its bearing was not read. */

@@ -4,9 +4,11 @@ import { answers, stillToRead } from "./sheet-answers.ts";
 import type { SheetData } from "./sheet-data.ts";
 import { follows } from "./sheet-follows.ts";
 import { framed, roomWithin } from "./sheet-frame.ts";
+import { gaitParts } from "./sheet-gaits.ts";
 import { limitRows } from "./sheet-limits.ts";
 import { panelPart } from "./sheet-panel.ts";
 import { plates } from "./sheet-plates.ts";
+import { pressPart } from "./sheet-press.ts";
 import { MAP_WIDE, pressureMaps } from "./sheet-pressure.ts";
 import { restWords } from "./sheet-rest.ts";
 import { SECTIONS_WIDE, sections } from "./sheet-sections.ts";
@@ -21,9 +23,11 @@ export function sheetOf(data: SheetData, measure: Measure): Document {
     ...answers(data, width, height, measure),
     ...lowered(stillToRead(data, width, measure)),
     ...lowered([panelPart(data.panel, width, measure)]),
+    ...lowered([pressPart(data.press, width, measure)]),
     ...lowered(plates(data.plates, width, measure)),
     ...lowered(limitRows(data.limits, width, measure)),
     ...lowered(drawings(data, width, height, measure)),
+    ...lowered(gaitParts(data.gaits, width, measure)),
   ];
   const pages = dealt(parts, height, 0).map((blocks) => stacked(blocks).items);
   return framed("Working sheet", data.facts, pages, measure);
