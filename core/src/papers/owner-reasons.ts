@@ -76,6 +76,10 @@ const OWNER_REASONS: { readonly [rule: string]: string } = {
   "fit-set-up": "Girthing, placing or padding it otherwise cures that.",
   "fit-panel-first": "The panel is flat, lumpy or crooked, and that is put right before the head is judged.",
   "fit-panel": "The head is right; the panel can make up what is missing.",
+  "fit-lift-front":
+    "It stands too low over the withers, and nothing else is wrong with its head: its front is filled a little.",
+  "fit-template-one-sided":
+    "The template shows a fault on one side only, and the hand there feels none; it is held into the head again first.",
   "fit-wasted":
     "HORSE has a hollow behind the shoulder. A head made narrow to fit it would stop the muscle from coming back, so it is filled for now.",
   "fit-fill-too-deep": "The hollow is deeper than a fill can carry: HORSE is built up first.",

@@ -2,12 +2,13 @@ import { limitRule } from "../limits/all.ts";
 import { BEARING_HEIGHTS } from "./at-rest.ts";
 import { nothing, panel, panelFirst, setUp, wrongPlace } from "./before-head.ts";
 import type { Choice } from "./choice.ts";
-import { contradicted } from "./evidence.ts";
+import { contradicted } from "./contradicted.ts";
 import { faultsOf, unknowns } from "./faults.ts";
 import { askedFirst, restsFirst } from "./first.ts";
 import { head } from "./head-evidence.ts";
 import type { Assume, Judged } from "./judged.ts";
 import type { Known } from "./known.ts";
+import { liftFront } from "./lift.ts";
 import { riderFaults } from "./rider.ts";
 import { hollowsNotRead } from "./wasted.ts";
 
@@ -21,7 +22,11 @@ function chooseAssuming(known: Known, assume: Assume): Choice {
   const faults = faultsOf(known.today, assume);
   if (wrongPlace(known, faults)) return { wish: "other-saddle", rules: ["fit-wrong-place"], also: [] };
   const byHead = (): Choice => head(known, faults, assume);
-  const early = nothing(known, faults) ?? setUp(faults) ?? panel(known, faults, assume);
+  const early =
+    nothing(known, faults) ??
+    setUp(faults) ??
+    panel(known, faults, assume) ??
+    liftFront(known, faults, assume);
   const rest = early ?? byHead();
   if (noHead.includes(rest.wish)) return rest;
   const then = (wish: "set-up" | "panel", ...rules: readonly string[]): Choice => ({

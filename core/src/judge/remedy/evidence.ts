@@ -1,10 +1,7 @@
 import type { SurveyedHorse } from "../../survey/case.ts";
 import { isRead } from "../../survey/reading.ts";
 import type { MeasuredLimit } from "../input.ts";
-import { limitRule } from "../limits/all.ts";
-import { bandOf } from "../limits/bands.ts";
 import type { Choice } from "./choice.ts";
-import type { Known } from "./known.ts";
 
 type Hand = SurveyedHorse["girthed"]["handNear"];
 
@@ -24,7 +21,8 @@ export function handsAgree(horse: SurveyedHorse, changeMm: number): boolean {
 /** Both hands even: what "nothing" needs besides the limits. */
 export const handsEven = (horse: SurveyedHorse): boolean => hands(horse).every((hand) => hand === "even");
 
-const measure = (rule: string, missing: readonly string[]): Choice => ({
+/** A reading is missing, or to be taken again, under this rule. */
+export const measure = (rule: string, missing: readonly string[]): Choice => ({
   wish: "measure-more",
   rules: [rule],
   also: [],
@@ -55,22 +53,6 @@ export function lacksForPress(
 export function lacksForExchange(horse: SurveyedHorse, path: string, changeMm: number): Choice | undefined {
   if (!handsAgree(horse, -changeMm)) return undefined;
   return measure("fit-exchange-against-hands", [`${path}.template.nearTip`, `${path}.template.offTip`]);
-}
-
-/**
- * Hands that say tight where the template says wide, or the other way round: one of the two was misread, and no saddle is
- * given up on that.
- */
-export function contradicted({ horse, path, template }: Known): Choice | undefined {
-  const value = template?.value;
-  if (value === undefined || bandOf(limitRule("spread-wanted"), value) === "inside") return undefined;
-  if (!handsAgree(horse, value)) return undefined;
-  const again = ["nearTip", "offTip"].map((tip) => `${path}.template.${tip}`);
-  return measure("fit-hands-against-template", [
-    ...again,
-    `${path}.girthed.handNear`,
-    `${path}.girthed.handOff`,
-  ]);
 }
 
 /**

@@ -39,6 +39,14 @@ export const FIT_RULES = [
     "horses[].girthed",
   ),
   practice(
+    "fit-lift-front",
+    "Too little room at the withers, and nothing else wrong with the head: the front of the panel is filled, by 8 mm at the most, and the seat is looked at again.",
+    "horses[].girthed",
+    "horses[].riderUp",
+    "horses[].halfSeat",
+    "saddle.bearing.panelEnd",
+  ),
+  practice(
     "fit-wasted",
     "Over a hollow of more than 10 mm no head is narrowed: fill for now, and look again in six to eight weeks.",
     "horses[].standing.hollowNear",
@@ -73,6 +81,13 @@ export const FIT_RULES = [
   practice(
     "fit-hands-against-template",
     "The hands show the contrary of what the template says: both are taken again before a saddle is given up.",
+    "horses[].template",
+    "horses[].girthed.handNear",
+    "horses[].girthed.handOff",
+  ),
+  practice(
+    "fit-template-one-sided",
+    "The template shows a fault on one side only, of a square head over even sides, and the hand there shows none: it is offered up again before a saddle is given up.",
     "horses[].template",
     "horses[].girthed.handNear",
     "horses[].girthed.handOff",
