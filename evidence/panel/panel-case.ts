@@ -45,3 +45,8 @@ export function hollowNear(file: Draft, part: number): void {
     trace.repeats = (trace.repeats ?? []).map((points: [number, number][]) => points.map(fall));
   }
 }
+
+export const FLAT = "06-panel-flat";
+export const EVEN = "08-nothing-to-do";
+/** An even saddle on a horse whose near side is hollow by about 5 degrees. */
+export const hollowCase = (): Draft => draftOf(EVEN, (file) => hollowNear(file, 0.18));

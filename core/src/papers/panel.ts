@@ -84,7 +84,7 @@ function panelSays(work: PanelWork): readonly string[] {
       : []),
     ...(any && filling === "wool"
       ? [
-          `New wool beds down ${BEDS_DOWN_MM[0]} to ${BEDS_DOWN_MM[1]} mm.${takes(work) ? ` At least ${LEAST_LEFT_MM} mm are left where some is taken out.` : ""}`,
+          `New wool beds down ${BEDS_DOWN_MM[0]} to ${BEDS_DOWN_MM[1]} mm over its first 15 to 20 hours: looked at then as well.${takes(work) ? ` At least ${LEAST_LEFT_MM} mm are left where some is taken out.` : ""}`,
         ]
       : []),
     ...(follows
@@ -117,7 +117,19 @@ function rowsOf({ before, after, rest }: PanelWork): readonly EvennessRow[] {
       ? []
       : [{ what: nameOf(term), unit: term.unit, before: alone(term.value), after: alone(then.value) }];
   });
-  return [...terms, ...thirdRows(rest)];
+  return [...bothSides(terms), ...thirdRows(rest)];
+}
+
+/** Near and off in one row where both read the same. */
+function bothSides(rows: readonly EvennessRow[]): readonly EvennessRow[] {
+  const text = ({ unit, before, after }: EvennessRow) => `${printed(before, unit)} ${printed(after, unit)}`;
+  return rows.flatMap((row) => {
+    const twin = rows.find(({ what }) => what === row.what.replace(/near$/, "off"));
+    const other = rows.find(({ what }) => what === row.what.replace(/off$/, "near"));
+    if (twin !== undefined && twin !== row && text(twin) === text(row))
+      return [{ ...row, what: row.what.replace(/near$/, "both sides") }];
+    return other !== undefined && other !== row && text(other) === text(row) ? [] : [row];
+  });
 }
 
 /** Part of the force under each third, both sides together. */
@@ -151,7 +163,9 @@ export function panelForOwner(panel: PanelAnswer | undefined): readonly string[]
       : any && recheck.forNow
         ? [`It is filled on both sides for now, ${again}, and made thinner each time.`]
         : any
-          ? [`It is filled alike on both sides and ${again}; new wool beds down.`]
+          ? [
+              `It is filled alike on both sides and ${again}${work.filling === "wool" ? "; new wool beds down" : ""}.`,
+            ]
           : []),
   ];
 }

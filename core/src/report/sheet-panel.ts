@@ -20,9 +20,9 @@ const ROW_HIGH = 3.6;
 const ACROSS: readonly (keyof FillAcross)[] = ["inner", "middle", "outer"];
 const STATION_WORDS: { readonly [S in Station]: string } = { front: "front", mid: "mid", rear: "rear" };
 
-/** The panel seen from above, head end up, near on the left: what is added and taken out in mm, and what that does. */
+/** Work on the panel, seen from above, head end up, near on the left: what is added and taken out in mm, and what that does. */
 export function panelPart(panel: PanelSheet | undefined, width: number, measure: Measure): Block {
-  if (panel === undefined) return EMPTY;
+  if (panel === undefined || panel.says.length === 0) return EMPTY;
   const { wedges, fill, says, rows } = panel;
   const beside = fill === undefined ? 0 : MAP_WIDE + GAP;
   const text = width - beside;

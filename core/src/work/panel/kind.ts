@@ -52,10 +52,9 @@ export interface Recheck {
   readonly forNow: boolean;
 }
 
-/** Six to eight weeks for what is for now only; four to six for new wool, which beds down (common practice, no source). */
-const FOR_NOW_DAYS = [42, 56] as const;
-const NEW_WOOL_DAYS = [28, 42] as const;
-/** New wool beds down by this much, mm (common practice, no source). */
+/** Six to eight weeks (common practice, no source). */
+const RECHECK_DAYS = [42, 56] as const;
+/** New wool beds down by this much, mm, over its first 15 to 20 hours of riding (common practice, no source). */
 export const BEDS_DOWN_MM = [5, 10] as const;
 
 export function recheckOf(
@@ -63,7 +62,6 @@ export function recheckOf(
   { deep, oneSided }: Pick<PanelProposal, "deep" | "oneSided">,
   hollow: boolean,
 ): Recheck {
-  const forNow = deep || oneSided || hollow;
-  const [from, to] = forNow ? FOR_NOW_DAYS : NEW_WOOL_DAYS;
-  return { from: daysAfter(day, from), to: daysAfter(day, to), forNow };
+  const [from, to] = RECHECK_DAYS;
+  return { from: daysAfter(day, from), to: daysAfter(day, to), forNow: deep || oneSided || hollow };
 }
