@@ -7,6 +7,7 @@ import {
   workWords,
 } from "@treewright/core/judge/answer-words.ts";
 import type { Answered } from "@treewright/core/judge/judgement.ts";
+import { headLines } from "@treewright/core/papers/head-known.ts";
 import { bodyLines, identityLines } from "@treewright/core/papers/horse-known.ts";
 import { aboutPath } from "@treewright/core/survey/about-path.ts";
 import type { Survey } from "@treewright/core/survey/case.ts";
@@ -53,6 +54,12 @@ function missingLines(lacking: readonly string[]): string[] {
   ];
 }
 
+/** What is said of the head beside the answers: what other hands are asked for, and why nothing is set back. */
+function headKnownLines(survey: Survey, result: Answer): string[] {
+  const lines = headLines(survey, result);
+  return lines.length === 0 ? [] : ["The head", ...lines.flatMap((text) => wrap(`- ${text}`, 2, 2)), ""];
+}
+
 /** The horse by its numbers, its mass, its condition and what it carries: beside the answers. */
 function knownLines(result: Answer): string[] {
   const lines = [...identityLines(result), ...(result.body ? bodyLines(result.body) : [])];
@@ -89,6 +96,7 @@ export function answerText(survey: Survey, result: Answer): string[] {
     ...(next ? ["The one reading to take next", ...wrap(next.says, 2), ""] : []),
     ...plateLines(result),
     ...limitLines(result),
+    ...headKnownLines(survey, result),
     ...followLines(result),
     ...riddenLines(survey, result),
     ...panelLines(result),

@@ -1,3 +1,4 @@
+import { headKind } from "../reach/build.ts";
 import type { SurveyedHorse } from "../survey/case.ts";
 import type { WorkAnswer } from "../terms/answers.ts";
 import type { Gated } from "./gates.ts";
@@ -17,6 +18,7 @@ interface Said {
 }
 
 const FILLS: readonly WorkAnswer[] = ["panel", "set-up"];
+const PRESSED: readonly WorkAnswer[] = ["alter-dressed", "alter-stripped", "set-back"];
 const SIDES: readonly string[] = ["horse-sides-angle", "horse-sides-width"];
 
 /** What goes with the work answer, and what the case itself calls for. */
@@ -29,6 +31,8 @@ export function workCautions({ decided, input, gated, hollow }: Said): readonly 
   if (fills && gated.passed.right.rules.includes("right-other-horses")) ids.push("work-shared-panel");
   const warmed = survey.saddle.build.treeTemperature === "15-C-and-over";
   if (survey.saddle.build.arch === "polymer" && !warmed) ids.push("work-polymer-cold");
+  const pressed = [decided.id, ...decided.also].some((id) => PRESSED.includes(id));
+  if (pressed && headKind(survey.saddle.build) === "barred-polymer") ids.push("work-polymer-creep");
   if (horse?.history.growing === "yes") ids.push("work-growing");
   if (horse?.standing.whiteHairs === "yes") ids.push("work-white-hairs");
   if (isTrainee(input)) ids.push("work-trainee");

@@ -11,6 +11,7 @@ import { factsOf } from "./facts.ts";
 import { followingOf } from "./follows.ts";
 import { gaitsOf } from "./gaits.ts";
 import { closed, headDrawn } from "./head-drawn.ts";
+import { headLines } from "./head-known.ts";
 import { bodyInShort, identityLines } from "./horse-known.ts";
 import { limitsOf } from "./limits.ts";
 import { missingSays } from "./missing.ts";
@@ -40,7 +41,11 @@ export function sheetDataOf(survey: Survey, answer: Answer): SheetData {
     gaits: gaitsOf(survey, answer),
     plates: platesOf(answer),
     panel: panelSheetOf(answer.panel),
-    known: [...identityLines(answer), ...(answer.body ? bodyInShort(answer.body) : [])],
+    known: [
+      ...headLines(survey, answer),
+      ...identityLines(answer),
+      ...(answer.body ? bodyInShort(answer.body) : []),
+    ],
   };
 }
 

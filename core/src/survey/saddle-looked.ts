@@ -33,6 +33,11 @@ export const buildSchema = z
   })
   .meta({ description: "how the head is built, by its properties, and how that was told" });
 
+const PART_WORDS: { readonly [part: string]: string } = {
+  rivets: "rivets; in polymer, what holds its bar",
+  plates: "plates; in polymer, its bar",
+};
+
 export const lookedSchema = z
   .strictObject({
     level: z
@@ -41,10 +46,9 @@ export const lookedSchema = z
       .meta({ description: "was the tree looked at under its cover or bare" }),
     parts: z
       .strictObject(
-        Object.fromEntries(PARTS.map((part) => [part, seen(part.replace("-", " "))])) as Record<
-          (typeof PARTS)[number],
-          ReturnType<typeof seen>
-        >,
+        Object.fromEntries(
+          PARTS.map((part) => [part, seen(PART_WORDS[part] ?? part.replace("-", " "))]),
+        ) as Record<(typeof PARTS)[number], ReturnType<typeof seen>>,
       )
       .prefault({})
       .meta({ description: "part by part" }),

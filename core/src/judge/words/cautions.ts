@@ -68,6 +68,10 @@ export const CAUTIONS = [
     "A polymer head is warmed through at 20 C, for hours, before anything is done to it; nothing is pressed or sprung cold.",
   ),
   note(
+    "work-polymer-creep",
+    "A polymer head takes back a part of its change by itself, 20 to 40 % within a week (from memory): it is measured after 24 hours and after a week before it counts as done.",
+  ),
+  note(
     "work-white-hairs",
     "White hairs or scars under the saddle tell of pressure before: look there after each ride.",
   ),
