@@ -1,4 +1,4 @@
-import type { Arch, ArchState, Piece } from "./arch.ts";
+import type { Arch, ArchState } from "./arch.ts";
 import { release } from "./bend.ts";
 import { type Node, nodesAt } from "./path.ts";
 import { type LayerReading, readSection, type SectionReading } from "./read-section.ts";
@@ -14,36 +14,58 @@ export type LayerGlance = Pick<LayerReading, "name" | "stretch" | "crushed" | "f
   readonly strain: number;
 };
 
-type AtPiece = (piece: Piece, state: SectionState, place: NonNullable<ReturnType<typeof nodesAt>>) => number;
-
-/** A sum over all pieces of both halves; undefined where a piece cannot carry the force. */
-function summed(arch: Arch, state: ArchState, forceN: number, each: AtPiece): number | undefined {
-  let sum = 0;
-  for (const k of [0, 1] as const) {
-    for (const [i, piece] of arch[k].entries()) {
-      const one = state[k][i]!;
-      const place = nodesAt(piece.section, one, forceN * piece.leverMm);
-      if (place === undefined) return undefined;
-      sum += piece.leverMm * piece.lengthMm * each(piece, one, place);
-    }
-    if (arch[0] === arch[1] && state[0] === state[1]) return 2 * sum;
-  }
-  return sum;
+/** An opening at a glance, and how it rises with force: mm, mm/N. */
+export interface GlancedOpening {
+  readonly mm: number;
+  readonly perN: number;
 }
 
-const between = (a: number, b: number, part: number): number => a + part * (b - a);
+/** Curvature of a node, held or once it was let go. */
+type Standing = (section: Section, node: Node) => number;
+const held: Standing = (_, node) => node.state.curvaturePerMm;
+const free: Standing = (section, node) => freeOf(section, node).curvaturePerMm;
+
+/** Opening of both halves; undefined where a piece cannot carry the force. */
+function opening(
+  arch: Arch,
+  state: ArchState,
+  forceN: number,
+  standing: Standing,
+): GlancedOpening | undefined {
+  let mm = 0;
+  let perN = 0;
+  for (const k of [0, 1] as const) {
+    for (let i = 0; i < arch[k].length; i++) {
+      const { section, lengthMm, leverMm } = arch[k][i]!;
+      const place = nodesAt(section, state[k][i]!, forceN * leverMm);
+      if (place === undefined) return undefined;
+      const a = standing(section, place.from);
+      const rise = standing(section, place.to) - a;
+      mm += leverMm * lengthMm * (a + place.part * rise);
+      perN += (leverMm * leverMm * lengthMm * rise) / (place.to.momentNmm - place.from.momentNmm);
+    }
+    if (arch[0] === arch[1] && state[0] === state[1]) return { mm: 2 * mm, perN: 2 * perN };
+  }
+  return { mm, perN };
+}
+
+/** Opening of the tips, held by a force. */
+export const glanceHeld = (arch: Arch, state: ArchState, forceN: number): GlancedOpening | undefined =>
+  opening(arch, state, forceN, held);
+
+/** Opening of the tips, once a force was let go again. */
+export const glanceFree = (arch: Arch, state: ArchState, forceN: number): GlancedOpening | undefined =>
+  opening(arch, state, forceN, free);
 
 /** Opening of the tips, held by a force, mm. */
 export const heldAtMm = (arch: Arch, state: ArchState, forceN: number): number | undefined =>
-  summed(arch, state, forceN, (_, __, { from, to, part }) =>
-    between(from.state.curvaturePerMm, to.state.curvaturePerMm, part),
-  );
+  glanceHeld(arch, state, forceN)?.mm;
 
 /** Opening of the tips, once a force was let go again, mm. */
 export const freeAtMm = (arch: Arch, state: ArchState, forceN: number): number | undefined =>
-  summed(arch, state, forceN, ({ section }, _, { from, to, part }) =>
-    between(freeOf(section, from).curvaturePerMm, freeOf(section, to).curvaturePerMm, part),
-  );
+  glanceFree(arch, state, forceN)?.mm;
+
+const between = (a: number, b: number, part: number): number => a + part * (b - a);
 
 function freeOf(section: Section, node: Node): SectionState {
   node.free ??= release(section, node.state);

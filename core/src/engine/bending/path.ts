@@ -21,9 +21,10 @@ export interface Node {
   reading?: SectionReading;
 }
 
-/** One way on from a state, followed step by step as far as it was asked for. */
-interface Path {
-  readonly nodes: Node[];
+/** Both ways on from a state, each followed step by step as far as it was asked for; the state itself comes first. */
+interface Ways {
+  readonly up: Node[];
+  readonly down: Node[];
 }
 
 /** Curvature of one step, per mm. */
@@ -40,33 +41,22 @@ export function balanced(section: Section, state: SectionState, curvature: numbe
 }
 
 /** Paths that were followed before, so that many pieces and many forces share one walk. They change no answer. */
-const FOLLOWED = new WeakMap<SectionState, WeakMap<Section, Ways>>();
-interface Ways {
-  up?: Path;
-  down?: Path;
+const FOLLOWED = new WeakMap<SectionState, { readonly section: Section; readonly ways: Ways }>();
+
+function waysFrom(section: Section, state: SectionState): Ways {
+  const known = FOLLOWED.get(state);
+  if (known?.section === section) return known.ways;
+  const node: Node = { state, momentNmm: balanced(section, state, state.curvaturePerMm).momentNmm };
+  const ways = { up: [node], down: [node] };
+  FOLLOWED.set(state, { section, ways });
+  return ways;
 }
 
-function pathFrom(section: Section, state: SectionState, way: "up" | "down"): Path {
-  const ofState = FOLLOWED.get(state) ?? new WeakMap<Section, Ways>();
-  FOLLOWED.set(state, ofState);
-  const both = ofState.get(section) ?? {};
-  ofState.set(section, both);
-  const known = both[way];
-  if (known) return known;
-  const { momentNmm } = balanced(section, state, state.curvaturePerMm);
-  const path: Path = { nodes: [{ state, momentNmm }] };
-  both[way] = path;
-  return path;
-}
-
-/** The next node of a path, walked if it was not yet; undefined where the section gives way. */
-function nodeAt(section: Section, { nodes }: Path, way: "up" | "down", at: number): Node | undefined {
-  const known = nodes[at];
-  if (known) return known;
-  const last = nodes[at - 1];
-  if (last === undefined || at > STEPS_MOST) return undefined;
-  const step = stepPerMm(section) * (way === "up" ? 1 : -1);
-  const balance = balanceAt(section, last.state, last.state.curvaturePerMm + step);
+/** Walks one step further; undefined where the section gives way. */
+function walkOn(section: Section, nodes: Node[], sign: number): Node | undefined {
+  const last = nodes.at(-1);
+  if (last === undefined || nodes.length > STEPS_MOST) return undefined;
+  const balance = balanceAt(section, last.state, last.state.curvaturePerMm + sign * stepPerMm(section));
   if (balance === undefined) return undefined;
   const node = { state: kept(section, last.state, balance), momentNmm: balance.momentNmm };
   nodes.push(node);
@@ -79,18 +69,19 @@ export function nodesAt(
   state: SectionState,
   momentNmm: number,
 ): { readonly from: Node; readonly to: Node; readonly part: number } | undefined {
-  const up = pathFrom(section, state, "up");
-  const start = up.nodes[0]?.momentNmm ?? 0;
-  const way = momentNmm >= start ? "up" : "down";
-  const sign = way === "up" ? 1 : -1;
-  const path = way === "up" ? up : pathFrom(section, state, way);
-  for (let i = 0; ; i++) {
-    const from = nodeAt(section, path, way, i);
-    const to = nodeAt(section, path, way, i + 1);
-    if (from === undefined || to === undefined) return undefined;
-    if (sign * (to.momentNmm - momentNmm) < 0) continue;
-    return { from, to, part: (momentNmm - from.momentNmm) / (to.momentNmm - from.momentNmm) };
+  const ways = waysFrom(section, state);
+  const sign = momentNmm >= ways.up[0]!.momentNmm ? 1 : -1;
+  const nodes = sign > 0 ? ways.up : ways.down;
+  while (nodes.length < 2 || sign * (nodes.at(-1)!.momentNmm - momentNmm) < 0)
+    if (walkOn(section, nodes, sign) === undefined) return undefined;
+  let [below, above] = [0, nodes.length - 1];
+  while (above - below > 1) {
+    const middle = (below + above) >> 1;
+    if (sign * (nodes[middle]!.momentNmm - momentNmm) < 0) below = middle;
+    else above = middle;
   }
+  const [from, to] = [nodes[below]!, nodes[above]!];
+  return { from, to, part: (momentNmm - from.momentNmm) / (to.momentNmm - from.momentNmm) };
 }
 
 /** Bent on, or back, until it carries a moment, N mm. Throws `NoBalance` where it cannot carry it. */

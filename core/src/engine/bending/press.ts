@@ -1,5 +1,5 @@
 import { type Arch, type ArchState, letGo, loadTo, openingMm } from "./arch.ts";
-import { freeAtMm, heldAtMm, type LayerGlance, layersAt } from "./glance.ts";
+import { type GlancedOpening, glanceFree, glanceHeld, type LayerGlance, layersAt } from "./glance.ts";
 import { NoBalance } from "./path.ts";
 import { rootOf } from "./root.ts";
 import { bendingStiffness } from "./section.ts";
@@ -27,7 +27,7 @@ export function passAt(arch: Arch, state: ArchState, forceN: number): Pass | und
 /** Held at an opening, from where the state stands, and let go. undefined where the arch cannot be brought there. */
 export function passTo(arch: Arch, state: ArchState, heldMm: number): Pass | undefined {
   const forceN = forceFor(arch, state, heldMm, {
-    glance: (force) => heldAtMm(arch, state, force),
+    glance: (force) => glanceHeld(arch, state, force),
     exact: (force) => {
       const held = loaded(arch, state, force);
       return held && openingMm(arch, held);
@@ -40,7 +40,7 @@ export function passTo(arch: Arch, state: ArchState, heldMm: number): Pass | und
 export function passFor(arch: Arch, state: ArchState, freeMm: number): Pass | undefined {
   let pass: Pass | undefined;
   const forceN = forceFor(arch, state, freeMm, {
-    glance: (force) => freeAtMm(arch, state, force),
+    glance: (force) => glanceFree(arch, state, force),
     exact: (force) => {
       pass = passAt(arch, state, force);
       return pass?.freeMm;
@@ -57,21 +57,22 @@ export interface PassGlance {
 }
 
 export function glanceFor(arch: Arch, state: ArchState, freeMm: number): PassGlance | undefined {
-  const forceN = glancedForce(arch, state, freeMm, (force) => freeAtMm(arch, state, force))?.forceN;
+  const forceN = glancedForce(arch, state, freeMm, (force) => glanceFree(arch, state, force))?.forceN;
   if (forceN === undefined) return undefined;
-  const heldMm = heldAtMm(arch, state, forceN);
+  const heldMm = glanceHeld(arch, state, forceN)?.mm;
   const layers = layersAt(arch, state, forceN);
   return heldMm === undefined || layers === undefined ? undefined : { forceN, heldMm, layers };
 }
 
 type Answer = (forceN: number) => number | undefined;
+type Glance = (forceN: number) => GlancedOpening | undefined;
 
 /** The force at which an opening is as wanted: at a glance first, then exactly. */
 function forceFor(
   arch: Arch,
   state: ArchState,
   wantedMm: number,
-  { glance, exact }: { readonly glance: Answer; readonly exact: Answer },
+  { glance, exact }: { readonly glance: Glance; readonly exact: Answer },
 ): number | undefined {
   const start = glancedForce(arch, state, wantedMm, glance);
   if (start === undefined || start.forceN === 0) return start?.forceN;
@@ -96,20 +97,18 @@ function forceFor(
 /** A press that ends further than this from what was wanted did not get there, mm. */
 const SHORT_MM = 0.01;
 
-function glancedForce(arch: Arch, state: ArchState, wantedMm: number, glance: Answer) {
+function glancedForce(arch: Arch, state: ArchState, wantedMm: number, glance: Glance) {
   const wayMm = wantedMm - openingMm(arch, state);
   const first = Math.abs(wayMm) / elasticFlexibility(arch);
   if (first === 0) return { forceN: 0, perN: 0 };
-  const step = (first / 1024) * (wayMm > 0 ? 1 : -1);
   let perN = 0;
   let lastMm = Number.NaN;
   const forceN = rootOf(
     (force) => {
-      const mm = glance(force);
-      if (mm === undefined) return { y: wayMm > 0 ? GIVES_WAY : -GIVES_WAY, slope: 0 };
-      lastMm = mm;
-      perN = (mm - (glance(force - step) ?? mm)) / step;
-      return { y: mm - wantedMm, slope: perN };
+      const glanced = glance(force);
+      if (glanced === undefined) return { y: wayMm > 0 ? GIVES_WAY : -GIVES_WAY, slope: 0 };
+      ({ mm: lastMm, perN } = glanced);
+      return { y: lastMm - wantedMm, slope: perN };
     },
     wayMm > 0 ? first : -first,
     MET_MM,
