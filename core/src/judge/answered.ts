@@ -12,6 +12,7 @@ import type { Decided } from "./remedy/through-gates.ts";
 import { hollowOn } from "./remedy/wasted.ts";
 import { waitsFor } from "./waits-for.ts";
 import { CAUTIONS, type CautionId, cautionSays, HORSE_CAUTIONS, SADDLE_CAUTIONS } from "./words/cautions.ts";
+import { COME_BACK_NEXT } from "./words/horse.ts";
 import { NOTHING_OVER_A_HOLLOW } from "./words/work.ts";
 import { workCautions } from "./work-cautions.ts";
 
@@ -33,7 +34,9 @@ export function answeredHorse(gated: Gated, f: Findings, horseIndex: number): Sa
   const partly = gated.horse !== "not-examined" && f.horse.hands === "not-all-zones";
   const cautions = ordered(partly ? [...ids, "horse-not-looked"] : ids);
   const because = reasons(found.length === 0 ? ["horse-no-reason"] : found, horseIndex);
-  return { answered: { id: gated.horse, because, cautions: texts(cautions), nextStep, who }, cautions };
+  const later = f.horse.pain === "none" ? found.flatMap((rule) => COME_BACK_NEXT[rule] ?? []) : [];
+  const next = gated.horse === "come-back" ? (later[0] ?? nextStep) : nextStep;
+  return { answered: { id: gated.horse, because, cautions: texts(cautions), nextStep: next, who }, cautions };
 }
 
 /** Rules of the soundness gate that only shut the press are said with the work, unless they make the answer. */
@@ -52,6 +55,16 @@ export function answeredSaddle(gated: Gated, f: Findings, horseIndex: number): S
 /** Limits that no saddle work cures and that are said all the same. */
 const SAID: readonly string[] = ["horse-sides-angle", "horse-sides-width"];
 
+/** What lies between or outside today; of a tree that is broken nobody asks how it fits. */
+function faultsTold(today: readonly Judged[], gated: Gated): readonly string[] {
+  if (gated.saddle === "out-for-good") return [];
+  const told = today.filter(
+    ({ rule, outcome }) =>
+      (curable(rule) || SAID.includes(rule)) && (outcome === "between" || outcome === "outside"),
+  );
+  return told.map(({ rule }) => rule);
+}
+
 export interface SaidWork extends Said<WorkAnswer> {
   readonly answered: Answered<WorkAnswer> & { readonly also: readonly WorkAnswer[] };
   readonly waitsFor: readonly string[];
@@ -66,14 +79,9 @@ export function answeredWork(
 ): SaidWork {
   const { nextStep, who } = workWords(decided.id);
   const hollow = hollowOn(today);
-  const faults = today.filter(
-    (limit) =>
-      (curable(limit.rule) || SAID.includes(limit.rule)) &&
-      (limit.outcome === "between" || limit.outcome === "outside"),
-  );
-  const rules = [...decided.rules, ...faults.map((limit) => limit.rule)];
+  const rules = [...decided.rules, ...faultsTold(today, gated)];
   const springs = input.survey.saddle.build.springs === "along-rails" && rules.includes("bridge");
-  const because = reasons([...rules, ...(springs ? ["fit-springs"] : [])], input.horseIndex);
+  const because = reasons([...(springs ? ["fit-springs"] : []), ...rules], input.horseIndex);
   const cautions = ordered(workCautions({ decided, input, gated, hollow }));
   return {
     answered: {

@@ -13,7 +13,7 @@ import { faultSays, worstOf } from "./owner-faults.ts";
 import { ofTheHorse } from "./owner-horse.ts";
 import { ownerReason } from "./owner-reasons.ts";
 import { whereItReacted } from "./owner-touch.ts";
-import { toldOf } from "./owner-work.ts";
+import { toldOf, workMeaning } from "./owner-work.ts";
 import { panelForOwner } from "./panel.ts";
 
 /** A letter gives the first reasons; the working sheet gives all. */
@@ -57,7 +57,7 @@ export function letterDataOf(survey: Survey, answer: Answer): LetterData {
     horse: { ...ofHorse, because: [...ofHorse.because, ...ofTheHorse(answer)] },
     saddle: found(saddleWords(saddle.id), why.saddle),
     work: found(
-      workWords(work.id),
+      { heading: workWords(work.id).heading, meaning: workMeaning(answer.answers) },
       why.work.filter((one) => !said.has(one)),
     ),
     mayIRide: rideSays(answer),
@@ -97,12 +97,15 @@ function reasons({ because }: Answered<string>, survey: Survey, answer: Answer):
   const own = survey.horses[answer.horseIndex];
   const touched = own ? whereItReacted(own) : [];
   const worst = because.map(({ rule }) => worstOf(rule, answer.answers.limitsToday));
+  // Beside springs the gap is told with what they have to do with it.
+  const sprung = because.some(({ rule }) => rule === "fit-springs");
   const faults = [
     ...worst.filter((one) => one?.outcome === "outside"),
     ...worst.filter((one) => one?.outcome !== "outside"),
   ]
+    .filter((one) => !(sprung && one?.rule === "bridge"))
     .flatMap((one) => (one && faultSays(one)) ?? [])
-    .slice(0, MOST_FAULTS);
+    .slice(0, sprung ? MOST_FAULTS - 1 : MOST_FAULTS);
   const rules = because.flatMap(({ rule, says }, i): readonly string[] => {
     if (worst[i] !== undefined) return [];
     if (rule.startsWith("horse-pain-") && touched.length > 0) return touched;

@@ -43,7 +43,7 @@ const OWNER_REASONS: { readonly [rule: string]: string } = {
   "saddle-rider-part-doubtful":
     "There is doubt in a part that carries the rider, and only the bare tree can show.",
   "saddle-incident":
-    "It was rolled on, fallen with or driven over; what that did cannot be seen from outside.",
+    "It was in an accident (rolled on, fallen with, dropped, driven over or the like); what that did cannot be seen from outside.",
   "saddle-incident-bare":
     "It has been in an accident. Stripped, nothing was found; its head is not pressed any more.",
   "saddle-not-looked": "Some parts that can be seen or felt have not been looked at yet.",
@@ -90,7 +90,7 @@ const OWNER_REASONS: { readonly [rule: string]: string } = {
   "fit-heat":
     "A small change of the head would make the whole saddle fit; in a head of this build only heat makes it.",
   "fit-springs":
-    "The tree has springs along its rails: part of that gap is wanted, and it is looked at again under the rider.",
+    "There is a gap under the middle of the panel. The tree has springs along its rails, so part of it is wanted; it is looked at again under the rider.",
   "set-back-nothing-on-record": "",
   "set-back-head-stays": "",
   "set-back-heads-elsewhere": "",

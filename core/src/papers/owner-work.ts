@@ -1,3 +1,4 @@
+import { workWords } from "../judge/answer-words.ts";
 import type { Answers } from "../judge/judgement.ts";
 import { cautionSays } from "../judge/words/cautions.ts";
 import type { SaddleAnswer, WorkAnswer } from "../terms/answers.ts";
@@ -113,6 +114,15 @@ const SADDLE: { readonly [S in SaddleAnswer]?: { readonly will: string; readonly
     not: "Nobody rides in this saddle again. It is not mended, lent or sold.",
   },
 };
+
+/** What an answer means in this case, where its own words would say too much or too little. */
+export function workMeaning({ saddle, work }: Answers): string {
+  if (saddle.id === "out-for-good" && work.id === "other-saddle")
+    return "Its tree is broken, so another saddle is looked for.";
+  if (work.because.some(({ rule }) => rule === "right-harms-another"))
+    return "No head serves every horse that wears this saddle; it stays as it is for the other.";
+  return workWords(work.id).meaning;
+}
 
 const ALSO: { readonly [W in WorkAnswer]?: string } = {
   panel: "Besides, the panel is worked on.",

@@ -2,6 +2,7 @@ import type { BendAnswer, PressChosen } from "../answer/bend.ts";
 import { DEG_PER_RAD } from "../answer/figures.ts";
 import type { Answer } from "../answer/result.ts";
 import type { Taken } from "../reach/bend/prior.ts";
+import { CREEP } from "../reach/creep.ts";
 import type { PressSheet } from "../report/sheet-press.ts";
 
 /** The press in words, for the bench: working sheet and command line. Nothing of it goes to an owner. */
@@ -63,7 +64,7 @@ function stuffSays({ stuff }: BendAnswer, { strain, figures }: PressChosen): rea
     ];
   const back = (100 * strain.springBackMm) / strain.travelMm;
   return [
-    `By this reckoning ${back.toFixed(0)} % of the travel returns at once; practice says 60 to 80 % (from memory). Of what is kept 20 to 40 % creeps back within a week (from memory): measure again after a day and after a week.`,
+    `By this reckoning ${back.toFixed(0)} % of the travel returns at once; practice says 60 to 80 % (from memory). Of what is kept ${CREEP.partBack.map((part) => 100 * part).join(" to ")} % creeps back within a week (${CREEP.provenance}): measure again after a day and after a week.`,
   ];
 }
 

@@ -22,7 +22,7 @@ export const SADDLE_RULES = [
   ),
   practice(
     "saddle-incident",
-    "A saddle that was rolled on, fallen with or driven over is stripped before it is ridden.",
+    "A saddle that was in an accident (rolled on, fallen with, dropped, driven over or the like) is stripped before it is ridden.",
     "saddle.past.incidents",
   ),
   practice(

@@ -1,6 +1,14 @@
 import type { HorseAnswer } from "../../terms/answers.ts";
 import { type Words, words } from "./words.ts";
 
+/** What comes next for a horse that comes back for another reason than a place that reacted, by the reason. */
+export const COME_BACK_NEXT: { readonly [rule: string]: string } = {
+  "horse-off-work":
+    "Bring it back into work, and have horse and saddle looked at again six to eight weeks after that.",
+  "horse-changing":
+    "Have horse and saddle looked at again in six to eight weeks; ask a vet or physiotherapist about a hollow.",
+};
+
 export const HORSE_WORDS: { readonly [A in HorseAnswer]: Words } = {
   "not-examined": words(
     "Not examined yet.",
