@@ -147,6 +147,6 @@ describe("the settings of a press", () => {
     expect([caps(8), at(8)?.needsBare]).toEqual([[], false]);
     expect([caps(9), at(9)?.needsBare]).toEqual([["cap-from-as-made"], true]);
     expect([caps(-20), at(-20)?.needsBare]).toEqual([[], true]);
-    expect([at(2)?.shutBy, at(-20)?.shutBy]).toEqual([[], ["cap-wood-strain"]]);
+    expect([at(-2)?.shutBy, at(-20)?.shutBy]).toEqual([[], ["cap-wood-strain"]]);
   });
 });
