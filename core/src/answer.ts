@@ -1,5 +1,6 @@
 import { bendAnswer } from "./answer/bend.ts";
 import { DRAWS } from "./answer/draws.ts";
+import { frameAnswer } from "./answer/frame.ts";
 import { nextFor } from "./answer/next.ts";
 import { panelOf } from "./answer/panel.ts";
 import { platesAnswered } from "./answer/plates-after.ts";
@@ -49,8 +50,9 @@ export function* answer(survey: Survey, { horse, seed }: AnswerOptions): Generat
   const last = { ...judged, answers: { ...judged.answers, next } };
   const panel = panelOf(survey, now?.settled, last.answers, seed);
   const bend = bendAnswer(survey, road.settings, last.answers.setting, seed);
+  const frame = frameAnswer(now?.settled, last.answers.setting, seed);
   const plates = platesAnswered(toJudge(road, now?.table), last.answers, seed);
-  return assembled({ road, seed, judged: last, ...(now ?? NOTHING_DRAWN), panel, plates, bend });
+  return assembled({ road, seed, judged: last, ...(now ?? NOTHING_DRAWN), panel, plates, bend, frame });
 }
 
 const NOTHING_DRAWN = { settled: undefined, table: { from: 0, to: 0, values: {} } };

@@ -18,6 +18,7 @@ import { limitLines } from "./limit-text.ts";
 import { panelLines } from "./panel-text.ts";
 import { plateLines } from "./plates-answer-text.ts";
 import { pressLines } from "./press-text.ts";
+import { wholeTreeLines } from "./whole-tree-text.ts";
 
 /** Readings named at most; a half empty case misses dozens. */
 const MISSING_MOST = 6;
@@ -100,6 +101,7 @@ export function answerText(survey: Survey, result: Answer): string[] {
     ...followLines(result),
     ...riddenLines(survey, result),
     ...panelLines(result),
+    ...wholeTreeLines(result),
     ...pressLines(result),
     ...knownLines(result),
     ...missingLines(result.lacking),

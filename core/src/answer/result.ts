@@ -11,6 +11,7 @@ import type { ByStation } from "../terms/places.ts";
 import type { BendAnswer } from "./bend.ts";
 import { DRAWS, type DrawTable, doubtOf, restingPart } from "./draws.ts";
 import { type Moved, type MovedDoubt, movedBy } from "./follows.ts";
+import type { FrameAnswer } from "./frame.ts";
 import { type GaitMove, gaitMoves } from "./gait-moves.ts";
 import { ENGINE, hashOf } from "./identity.ts";
 import type { PanelAnswer } from "./panel.ts";
@@ -80,6 +81,8 @@ export interface Answer {
   readonly panel: PanelAnswer | undefined;
   /** What a press does to this head; worked out with the last draws. Never shown to an owner. */
   readonly bend: BendAnswer | undefined;
+  /** The whole tree that the chosen setting makes; worked out with the last draws. */
+  readonly frame: FrameAnswer | undefined;
   /** Plates at hand in their order; worked out with the last draws. */
   readonly plates: PlatesAnswered | undefined;
   /** The horse's own numbers as they were read; empty where not. */
@@ -99,10 +102,11 @@ export interface Parts {
   readonly table: DrawTable;
   readonly panel?: PanelAnswer | undefined;
   readonly bend?: BendAnswer | undefined;
+  readonly frame?: FrameAnswer | undefined;
   readonly plates?: PlatesAnswered | undefined;
 }
 
-export function assembled({ road, seed, judged, settled, table, panel, plates, bend }: Parts): Answer {
+export function assembled({ road, seed, judged, settled, table, panel, plates, bend, frame }: Parts): Answer {
   const changed = settled && changedIn(settled, judged.answers.setting);
   const { survey, horseIndex } = road;
   const today = settled && fitOf(settled.today, 0);
@@ -125,6 +129,7 @@ export function assembled({ road, seed, judged, settled, table, panel, plates, b
     wanted: settled && wantedOf(settled.today, table),
     panel,
     bend,
+    frame,
     plates,
     identity: survey.horses[horseIndex]?.identity ?? { transponder: "", ueln: "" },
     body: bodyAdvice(survey, horseIndex),

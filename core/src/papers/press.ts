@@ -84,7 +84,8 @@ function pastSays({ pastMm, pastCutShort }: BendAnswer): readonly string[] {
   return [pastCutShort ? `${said} One of these is more than this head could keep: it has borne more.` : said];
 }
 
-function takenSays({ prior: { id, base, lo, hi, says, provenance }, reading }: Taken): string {
+/** A quantity that was read, or taken from its range. */
+export function takenSays({ prior: { id, base, lo, hi, says, provenance }, reading }: Taken): string {
   const word = id.split(".").at(-1) ?? "";
   const unit =
     word === "1" || word === "part" || word === "strain" ? "" : ` ${word === "percent" ? "%" : word}`;

@@ -19,6 +19,7 @@ import { panelSheetOf } from "./panel.ts";
 import { platesOf } from "./plates.ts";
 import { pressOf } from "./press.ts";
 import { restWordsOf } from "./rest.ts";
+import { wholeTreeOf } from "./whole-tree.ts";
 
 /** The fitter's working sheet out of the answers. */
 export function sheetDataOf(survey: Survey, answer: Answer): SheetData {
@@ -37,6 +38,7 @@ export function sheetDataOf(survey: Survey, answer: Answer): SheetData {
     next: next?.says,
     missing: missingSays(answer.lacking),
     rest: restWordsOf(answer),
+    wholeTree: wholeTreeOf(answer),
     press: pressOf(answer),
     gaits: gaitsOf(survey, answer),
     plates: platesOf(answer),

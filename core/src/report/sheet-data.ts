@@ -8,6 +8,7 @@ import type { PanelSheet } from "./panel-data.ts";
 import type { SheetFacts } from "./sheet-facts.ts";
 import type { SheetPlates } from "./sheet-plates.ts";
 import type { PressSheet } from "./sheet-press.ts";
+import type { WholeTreeSheet } from "./sheet-whole-tree.ts";
 
 /** One of the three answers in words. */
 export interface AnswerWords {
@@ -108,6 +109,8 @@ export interface SheetData {
   readonly next: string | undefined;
   readonly missing: readonly string[];
   readonly rest: RestWords;
+  /** The whole tree that the chosen setting makes; undefined where nothing is changed. */
+  readonly wholeTree?: WholeTreeSheet | undefined;
   /** For the bench: what a press does to the head; undefined where none is pressed. */
   readonly press?: PressSheet | undefined;
   /** Undefined where nothing rests. */

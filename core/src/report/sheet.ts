@@ -12,6 +12,7 @@ import { pressPart } from "./sheet-press.ts";
 import { MAP_WIDE, pressureMaps } from "./sheet-pressure.ts";
 import { restWords } from "./sheet-rest.ts";
 import { SECTIONS_WIDE, sections } from "./sheet-sections.ts";
+import { wholeTreePart } from "./sheet-whole-tree.ts";
 
 /** Before a part that is no row of a table, mm. */
 const PART_GAP = 3;
@@ -23,6 +24,7 @@ export function sheetOf(data: SheetData, measure: Measure): Document {
     ...answers(data, width, height, measure),
     ...lowered(stillToRead(data, width, measure)),
     ...lowered([panelPart(data.panel, width, measure)]),
+    ...lowered([wholeTreePart(data.wholeTree, width, measure)]),
     ...lowered([pressPart(data.press, width, measure)]),
     ...lowered(plates(data.plates, width, measure)),
     ...lowered(limitRows(data.limits, width, measure)),

@@ -11,9 +11,10 @@ export const PER_ELEMENT = 12;
  */
 export function endForces(frame: Frame, moved: Float64Array, kept: readonly Kept[] = []): Float64Array {
   const out = new Float64Array(PER_ELEMENT * elementsOf(frame));
-  const [axes, force] = [new Float64Array(AXES), new Float64Array(ROWS)];
+  const room = roomForPulls();
+  const { axes, force } = room;
   for (let e = 0; e < elementsOf(frame); e++) {
-    pulls(frame, e, moved, kept, axes, force);
+    pulls(frame, e, moved, kept, room);
     for (let block = 0; block < 4; block++) {
       const sign = block < 2 ? -1 : 1;
       for (let axis = 0; axis < 3; axis++) {
@@ -34,10 +35,11 @@ export function reactions(
   kept: readonly Kept[] = [],
 ): Float64Array {
   const out = new Float64Array(PER_NODE * nodesOf(frame));
-  const [axes, force] = [new Float64Array(AXES), new Float64Array(ROWS)];
+  const room = roomForPulls();
+  const { force } = room;
   for (let i = 0; i < out.length; i++) out[i] = -loads[i]!;
   for (let e = 0; e < elementsOf(frame); e++) {
-    pulls(frame, e, moved, kept, axes, force);
+    pulls(frame, e, moved, kept, room);
     for (let i = 0; i < PER_NODE; i++) {
       out[PER_NODE * frame.ends[2 * e]! + i]! += force[i]!;
       out[PER_NODE * frame.ends[2 * e + 1]! + i]! += force[PER_NODE + i]!;
@@ -46,16 +48,30 @@ export function reactions(
   return out;
 }
 
+interface Room {
+  readonly axes: Float64Array;
+  readonly force: Float64Array;
+  readonly own: Float64Array;
+  readonly ends: Float64Array;
+  readonly free: Float64Array;
+}
+
+const roomForPulls = (): Room => ({
+  axes: new Float64Array(AXES),
+  force: new Float64Array(ROWS),
+  own: new Float64Array(ROWS * ROWS),
+  ends: new Float64Array(ROWS),
+  free: new Float64Array(ROWS),
+});
+
 /** Forces that the nodes put on one element, in the frame's directions; its axes come back with them. */
 function pulls(
   frame: Frame,
   e: number,
   moved: Float64Array,
   kept: readonly Kept[],
-  axes: Float64Array,
-  force: Float64Array,
+  { axes, force, own, ends, free }: Room,
 ): void {
-  const [own, ends, free] = [new Float64Array(ROWS * ROWS), new Float64Array(ROWS), new Float64Array(ROWS)];
   stiffnessOf(frame, e, axes, own);
   for (let i = 0; i < PER_NODE; i++) {
     ends[i] = moved[PER_NODE * frame.ends[2 * e]! + i]!;

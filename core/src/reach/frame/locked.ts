@@ -1,11 +1,11 @@
 import { added, endForces, type Kept, peakStressMPa, strainAt } from "../../engine/frame/index.ts";
 import { SIDES } from "../../terms/places.ts";
+import { STEEL_MPA } from "../bend/head-priors.ts";
 import { layerStresses } from "./layers.ts";
 import { PIECES, RAIL_FRONT } from "./places.ts";
 import type { Travel } from "./travel.ts";
 import type { Keeps } from "./tree-at.ts";
 import { elementOf, type TreeBeams } from "./tree-frame.ts";
-import { STEEL_MPA } from "./unknown.ts";
 
 /** What stays in a tree that was let go: its rails and cantle lean against what the head keeps. Greatest values, without signs. */
 export interface Locked {
@@ -58,10 +58,11 @@ function headIn({ frame, sections }: TreeBeams, forces: Float64Array) {
     }
   }
   const plated = sections.head.layers.some((layer) => layer.what === "plate");
+  const rivets = sections.rivetsASide ?? 0;
   return {
     headMPa,
     plateMPa: plated ? plateMPa : undefined,
-    rivetN: plated && sections.rivetsASide > 0 ? pullN / sections.rivetsASide : undefined,
+    rivetN: plated && rivets > 0 ? pullN / rivets : undefined,
   };
 }
 
@@ -75,7 +76,7 @@ function railsIn({ frame, sections }: TreeBeams, forces: Float64Array) {
       if (spring !== undefined)
         springMPa = Math.max(
           springMPa,
-          peakStressMPa(strain, STEEL_MPA.modulus, spring.wideMm / 2, spring.thinMm / 2),
+          peakStressMPa(strain, STEEL_MPA, spring.wideMm / 2, spring.thinMm / 2),
         );
     }
   }

@@ -1,15 +1,16 @@
-import { Doubts, type Drawn } from "../../shape/doubt.ts";
 import type { Deviations, Uncertain } from "../../shape/model.ts";
 import type { SurveyedSaddle } from "../../survey/case.ts";
-import type { Assumption } from "../../terms/assumption.ts";
+import { BARRED_HEAD, STEEL_MPA, WOOD_HEAD } from "../bend/head-priors.ts";
+import { Beliefs, type Prior, type Taken } from "../bend/prior.ts";
 import type { Layer, Layered } from "./layers.ts";
-import { CANTLE, HEAD_UNREAD, HINGE, JOINED, MOULDED, SPRING, STEEL_MPA, WOODEN } from "./unknown.ts";
+import { CANTLE, HINGE, MOULDED, SPRING, STEEL_SHEAR_MPA, WOODEN } from "./unknown.ts";
 
 /** Sections of one tree in one draw, mm and MPa. */
 export interface TreeSections {
   readonly hingeOffMm: number;
   readonly head: Layered;
-  readonly rivetsASide: number;
+  /** Undefined where no rivets hold plates to the wood. */
+  readonly rivetsASide: number | undefined;
   readonly stuff: { readonly modulusMPa: number; readonly shearMPa: number };
   readonly rail: { readonly thinMm: number; readonly wideMm: number };
   readonly spring: { readonly thinMm: number; readonly wideMm: number } | undefined;
@@ -21,118 +22,129 @@ export interface TreeSections {
 export interface SectionsBelief {
   at(deviations: Deviations): TreeSections;
   readonly uncertain: readonly Uncertain[];
-  /** All that is assumed in it, to be printed. */
-  readonly assumed: readonly Assumption[];
+  /** All that it stands on, to be printed; what of it was read stands beside its range. */
+  readonly taken: readonly Taken[];
 }
 
-/** Value of an assumption in a draw. */
-const valueOf = ({ base, id }: Assumption, deviations: Deviations): number => base + (deviations[id] ?? 0);
+type Value = (deviations: Deviations) => number;
+/** Layers of the head from the inside out, its stuff's stiffness, and how far they work as one. */
+interface HeadStuff {
+  readonly layers: (deviations: Deviations) => readonly Layer[];
+  readonly modulusMPa: Value;
+  readonly shearMPa: Value;
+  readonly composite: Value;
+}
 
-/** A tree whose build is not known is calculated as laminated wood: stiffer, so the rear is moved less. */
+/** A tree whose build is not known is calculated as laminated wood with plates: stiffer, so the rear is moved less. */
 export function sectionsOfTree(saddle: SurveyedSaddle): SectionsBelief {
-  const doubts = new Doubts();
-  const { build } = saddle;
-  const stuff = build.arch === "polymer" ? MOULDED : WOODEN;
-  const headAt = headLayers(saddle, doubts);
-  const rivets = doubts.takeIfRead("saddle.reinforcement.rivets", saddle.reinforcement.rivets);
-  const spring = build.springs === "along-rails" ? SPRING : undefined;
-  const joined = rivets === undefined ? Object.values(JOINED) : [JOINED.composite];
-  const assumed = [
-    HINGE,
-    ...Object.values(stuff),
-    ...Object.values(CANTLE),
-    ...joined,
-    ...Object.values(spring ?? {}),
-  ];
-  const at = (deviations: Deviations): TreeSections => {
-    const value = (one: Assumption) => valueOf(one, deviations);
-    return {
-      hingeOffMm: value(HINGE),
-      head: { layers: headAt(deviations), composite: value(JOINED.composite) },
-      rivetsASide: rivets?.(deviations) ?? value(JOINED.rivets),
-      stuff: { modulusMPa: value(stuff.modulusMPa), shearMPa: value(stuff.shearMPa) },
-      rail: { thinMm: value(stuff.railThinMm), wideMm: value(stuff.railWideMm) },
-      spring: spring && { thinMm: value(spring.thinMm), wideMm: value(spring.wideMm) },
-      cantle: {
-        thinMm: value(stuff.cantleThinMm),
-        wideMm: value(CANTLE.wideMm),
-        riseMm: value(CANTLE.riseMm),
-      },
-      deckThinMm: value(stuff.deckThinMm),
-    };
-  };
-  const ranges = assumed.map(
-    ({ id, base, lo, hi }): Uncertain => ({ id, kind: "range", mean: base, lo, hi }),
-  );
-  return {
-    at,
-    uncertain: [...doubts.uncertain, ...ranges],
-    assumed: [...assumed, ...unread(doubts.uncertain)],
-  };
-}
-
-/** Layers of the head from the inside out; what was not read stands as a range. */
-function headLayers(
-  { build, reinforcement }: SurveyedSaddle,
-  doubts: Doubts,
-): (deviations: Deviations) => readonly Layer[] {
-  const path = (word: keyof typeof reinforcement) => `saddle.reinforcement.${word}`;
-  const size = (word: keyof typeof reinforcement, range: Parameters<Doubts["takeOrAssume"]>[3]) =>
-    doubts.takeOrAssume(path(word), reinforcement[word], "mm", range);
+  const beliefs = new Beliefs();
+  const { build, reinforcement } = saddle;
   const polymer = build.arch === "polymer";
-  const unread = polymer ? HEAD_UNREAD.polymer : HEAD_UNREAD.wood;
-  const core = { thin: size("woodThickness", unread.thin), wide: size("woodWidth", unread.wide) };
-  const over = polymer ? HEAD_UNREAD.bar : HEAD_UNREAD.over;
-  const outer =
-    build.metal === "none"
-      ? undefined
-      : { thin: size("overThickness", over.thin), wide: size("overWidth", over.wide) };
-  const inner =
-    polymer || build.metal === "none" || build.metal === "bar"
-      ? undefined
-      : {
-          thin: size("underThickness", HEAD_UNREAD.under.thin),
-          wide: size("underWidth", HEAD_UNREAD.under.wide),
-        };
   const stuff = polymer ? MOULDED : WOODEN;
-  return (deviations) => {
-    const plate = (sizes: { thin: Drawn; wide: Drawn } | undefined): readonly Layer[] =>
-      sizes === undefined
-        ? []
-        : [
-            {
-              what: "plate",
-              thinMm: sizes.thin(deviations),
-              wideMm: sizes.wide(deviations),
-              modulusMPa: STEEL_MPA.modulus,
-              shearMPa: STEEL_MPA.shear,
-            },
-          ];
-    const between: Layer = {
-      what: polymer ? "polymer" : "wood",
-      thinMm: core.thin(deviations),
-      wideMm: core.wide(deviations),
-      modulusMPa: valueOf(stuff.modulusMPa, deviations),
-      shearMPa: valueOf(stuff.shearMPa, deviations),
+  const head = polymer ? mouldedHead(saddle, beliefs) : woodenHead(saddle, beliefs);
+  const of = {
+    hingeOffMm: beliefs.take(HINGE),
+    railThinMm: beliefs.take(stuff.railThinMm),
+    railWideMm: beliefs.take(stuff.railWideMm),
+    cantleThinMm: beliefs.take(stuff.cantleThinMm),
+    cantleWideMm: beliefs.take(CANTLE.wideMm),
+    riseMm: beliefs.take(CANTLE.riseMm),
+    deckThinMm: beliefs.take(stuff.deckThinMm),
+  };
+  const rivets =
+    polymer || build.metal === "none" ? undefined : beliefs.take(WOOD_HEAD.rivets, reinforcement.rivets);
+  const spring =
+    build.springs === "along-rails"
+      ? { thinMm: beliefs.take(SPRING.thinMm), wideMm: beliefs.take(SPRING.wideMm) }
+      : undefined;
+  const at = (deviations: Deviations): TreeSections => {
+    const value = (which: keyof typeof of) => of[which](deviations);
+    return {
+      hingeOffMm: value("hingeOffMm"),
+      head: { layers: head.layers(deviations), composite: head.composite(deviations) },
+      rivetsASide: rivets?.(deviations),
+      stuff: { modulusMPa: head.modulusMPa(deviations), shearMPa: head.shearMPa(deviations) },
+      rail: { thinMm: value("railThinMm"), wideMm: value("railWideMm") },
+      spring: spring && { thinMm: spring.thinMm(deviations), wideMm: spring.wideMm(deviations) },
+      cantle: { thinMm: value("cantleThinMm"), wideMm: value("cantleWideMm"), riseMm: value("riseMm") },
+      deckThinMm: value("deckThinMm"),
     };
-    return [...plate(inner), between, ...plate(outer)];
+  };
+  return { at, uncertain: beliefs.uncertain, taken: beliefs.taken };
+}
+
+/** Wood between a plate under it and a plate over it; without plates, wood alone. */
+function woodenHead({ build, reinforcement: read }: SurveyedSaddle, beliefs: Beliefs): HeadStuff {
+  const modulusMPa = beliefs.take(WOOD_HEAD.woodModulusMPa);
+  const shearMPa = beliefs.take(WOODEN.shearMPa);
+  const thin = beliefs.take(WOOD_HEAD.woodThickness, read.woodThickness);
+  const wide = beliefs.take(WOOD_HEAD.woodWidth, read.woodWidth);
+  const plated = build.metal !== "none";
+  const under =
+    plated &&
+    plateOf(beliefs, WOOD_HEAD.underThickness, WOOD_HEAD.underWidth, read.underThickness, read.underWidth);
+  const over =
+    plated &&
+    plateOf(beliefs, WOOD_HEAD.overThickness, WOOD_HEAD.overWidth, read.overThickness, read.overWidth);
+  return {
+    modulusMPa,
+    shearMPa,
+    composite: plated ? beliefs.take(WOOD_HEAD.composite) : () => 0,
+    layers: (deviations) => [
+      ...(under ? [under(deviations)] : []),
+      {
+        what: "wood",
+        thinMm: thin(deviations),
+        wideMm: wide(deviations),
+        modulusMPa: modulusMPa(deviations),
+        shearMPa: shearMPa(deviations),
+      },
+      ...(over ? [over(deviations)] : []),
+    ],
   };
 }
 
-const UNREAD_SAYS: { readonly [word: string]: string } = {
-  woodThickness: "thickness of wood or polymer at the head",
-  woodWidth: "width of wood or polymer at the head",
-  overThickness: "thickness of the plate over the head, or of the bar",
-  overWidth: "width of the plate over the head, or of the bar",
-  underThickness: "thickness of the plate under the head",
-  underWidth: "width of the plate under the head",
-};
+/** Polymer with a bar moulded into its middle; without metal, polymer alone. */
+function mouldedHead({ build, reinforcement: read }: SurveyedSaddle, beliefs: Beliefs): HeadStuff {
+  const modulusMPa = beliefs.take(BARRED_HEAD.polymerModulusMPa);
+  const shearMPa = beliefs.take(MOULDED.shearMPa);
+  const thin = beliefs.take(BARRED_HEAD.polymerThickness, read.woodThickness);
+  const wide = beliefs.take(BARRED_HEAD.polymerWidth, read.woodWidth);
+  const bar =
+    build.metal !== "none" &&
+    plateOf(beliefs, BARRED_HEAD.barThickness, BARRED_HEAD.barWidth, read.overThickness, read.overWidth);
+  return {
+    modulusMPa,
+    shearMPa,
+    composite: () => 0,
+    layers: (deviations) => [
+      {
+        what: "polymer",
+        thinMm: thin(deviations),
+        wideMm: wide(deviations),
+        modulusMPa: modulusMPa(deviations),
+        shearMPa: shearMPa(deviations),
+      },
+      ...(bar ? [bar(deviations)] : []),
+    ],
+  };
+}
 
-/** The readings that a range stands for. */
-function unread(uncertain: readonly Uncertain[]): readonly Assumption[] {
-  return uncertain.flatMap((one) => {
-    if (one.kind !== "range") return [];
-    const says = UNREAD_SAYS[one.id.split(".")[2] ?? ""] ?? one.id;
-    return [{ id: one.id, base: one.mean, lo: one.lo, hi: one.hi, says, provenance: "from memory" as const }];
+/** A layer of steel, as read or in its range. */
+function plateOf(
+  beliefs: Beliefs,
+  thin: Prior,
+  wide: Prior,
+  thinRead: Parameters<Beliefs["take"]>[1],
+  wideRead: Parameters<Beliefs["take"]>[1],
+): (deviations: Deviations) => Layer {
+  const thinMm = beliefs.take(thin, thinRead);
+  const wideMm = beliefs.take(wide, wideRead);
+  return (deviations) => ({
+    what: "plate",
+    thinMm: thinMm(deviations),
+    wideMm: wideMm(deviations),
+    modulusMPa: STEEL_MPA,
+    shearMPa: STEEL_SHEAR_MPA,
   });
 }

@@ -12,10 +12,11 @@ import {
 import { cos, sin } from "../../engine/number/index.ts";
 import type { Tree } from "../../shape/model.ts";
 import { SIDES, type Side } from "../../terms/places.ts";
+import { STEEL_MPA } from "../bend/head-priors.ts";
 import { layeredStiffness } from "./layers.ts";
 import { nodeOf, PIECES, type Places, placesOf, RAIL_FRONT, RAIL_REAR, REAR_CROWN } from "./places.ts";
 import type { TreeSections } from "./sections.ts";
-import { STEEL_MPA } from "./unknown.ts";
+import { STEEL_SHEAR_MPA } from "./unknown.ts";
 
 /** A tree as beams: its places, its frame, and the frame held so that crown and cantle stay where the seat has them. */
 export interface TreeBeams {
@@ -105,9 +106,7 @@ function layRail(
   const wideMm = (rail.wideMm * half.widthMm(x)) / half.widthMm(tree.stationsMm.rear / 2);
   const wood = rectangle({ wideMm, thinMm: rail.thinMm, ...stuff });
   const steel =
-    spring === undefined
-      ? []
-      : [rectangle({ ...spring, modulusMPa: STEEL_MPA.modulus, shearMPa: STEEL_MPA.shear })];
+    spring === undefined ? [] : [rectangle({ ...spring, modulusMPa: STEEL_MPA, shearMPa: STEEL_SHEAR_MPA })];
   const along = RAIL_FRONT + piece;
   const [a, b] = [placeOf(frame, nodeOf(side, along)), placeOf(frame, nodeOf(side, along + 1))];
   const [dx, dy, dz] = [b[0] - a[0], b[1] - a[1], b[2] - a[2]];
