@@ -1,12 +1,30 @@
 import { show, usualUnit } from "../engine/quantity/index.ts";
 import { CASE_BYTES_MAX, CASE_FORMAT, CASE_VERSION } from "./case.ts";
 import { INSTRUMENT_RECORDS, type InstrumentRecord } from "./instrument-records.ts";
-import { FIELDS, type FieldRecord } from "./schema-fields.ts";
+import { FIELDS, type FieldRecord, STOCK_FIELDS } from "./schema-fields.ts";
+import { STOCK_FORMAT, STOCK_PATH, STOCK_VERSION } from "./stock.ts";
 
 /** The reference page of the case file, as Markdown, out of the schema and the table of instruments. */
 export function describeCase(): string {
-  return [HEAD, ...sections(), INSTRUMENTS_HEAD, ...INSTRUMENT_RECORDS.map(instrumentRow), ""].join("\n");
+  return [HEAD, ...sections(FIELDS, ""), INSTRUMENTS_HEAD, ...INSTRUMENT_RECORDS.map(instrumentRow), ""].join(
+    "\n",
+  );
 }
+
+/** The reference page of a stock of plates. */
+export function describeStock(): string {
+  return [STOCK_HEAD, ...sections(STOCK_FIELDS, STOCK_PATH)].join("\n");
+}
+
+const STOCK_HEAD = `# The stock file
+
+<!-- Made from the schema by \`npm run docs\`. Change the schema, not this page. -->
+
+A stock is one JSON file: the loose plates of a practice, each as it was measured on the bench. It begins
+\`{ "format": "${STOCK_FORMAT}", "version": ${STOCK_VERSION}, … }\`. Measured places hold what they hold in
+[the case file](case-file.md). A maker's word is kept as it is and never compared: what counts is what was measured,
+at the level, on the face and with the instrument that stand beside it.
+`;
 
 const HEAD = `# The case file
 
@@ -31,15 +49,16 @@ says nothing about fit.
 `;
 
 /** One table for each part of the case: a part is a group that holds fields of its own. */
-function sections(): string[] {
-  const groups = FIELDS.filter((field) => field.kind === "group").filter((group) => own(group).length > 0);
+function sections(fields: readonly FieldRecord[], root: string): string[] {
+  const own = (group: FieldRecord) => ownOf(group, fields);
+  const groups = fields.filter((field) => field.kind === "group").filter((group) => own(group).length > 0);
   return groups.map((group) => {
-    const title = group.path === "" ? "The file" : `\`${group.path}\``;
+    const title = group.path === root ? "The file" : `\`${group.path}\``;
     const rows = own(group).map((field) => row(field, group.path));
     return [
       `## ${title}`,
       "",
-      ...(group.about === "" || group.path === "" ? [] : [`${sentence(group.about)}`, ""]),
+      ...(group.about === "" || group.path === root ? [] : [`${sentence(group.about)}`, ""]),
       "| name | what | unit, range or words | left out |",
       "| --- | --- | --- | --- |",
       ...rows,
@@ -48,8 +67,8 @@ function sections(): string[] {
   });
 }
 
-const own = (group: FieldRecord): FieldRecord[] =>
-  FIELDS.filter(
+const ownOf = (group: FieldRecord, fields: readonly FieldRecord[]): FieldRecord[] =>
+  fields.filter(
     (field) => field.kind !== "group" && field.path !== "" && parentOf(field.path) === group.path,
   );
 
