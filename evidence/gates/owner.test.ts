@@ -89,6 +89,13 @@ describe("the owner's question", () => {
     expect(answer.atHome.join(" ")).toContain("a fitter first looks");
     expect(answer.see.map((one) => one.who)).toContain("fitter");
   });
+  it("inserts as plates: where the maker allows, what a change needs; else the maker", () => {
+    const inserts = asked({ exchange: "insert", metal: "none" });
+    expect(answerOwner(inserts).atHome.join(" ")).toContain("What a change of plate or inserts needs");
+    const refused = answerOwner({ ...inserts, makerAllowsOwner: "no" });
+    expect(refused.atHome.join(" ")).not.toContain("What a change");
+    expect(refused.see.map((one) => one.who)).toContain("maker");
+  });
   it("one answer that only makes a change doubtful takes what a change needs away", () => {
     for (const more of [
       { makerAllowsOwner: "dont-know" },

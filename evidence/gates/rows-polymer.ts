@@ -59,7 +59,7 @@ export const POLYMER_ROWS: readonly Row[] = [
     "saddle-repaired",
     { ...NARROW, ...WARM_BAR, "saddle.past.storedHot": "yes" },
     narrow,
-    { saddle: "strip-before-altering", work: "strip-first", shut: PRESSES },
+    { saddle: "strip-before-altering", work: "maker", shut: PRESSES },
   ],
   [
     "polymer with a bar, worker not qualified for a press",

@@ -41,13 +41,14 @@ export const SOUNDNESS_BARS: readonly Bar<F>[] = [
     leadsTo: "strip-first",
   },
   { rule: "saddle-not-looked", when: notLooked, shuts: ALL_BUT_STRIP, leadsTo: "measure-more" },
+  // Before the doubt that a strip clears up: no look at the bare tree makes a repaired or baked head one for a press.
+  { rule: "saddle-repaired", when: (f) => f.past === "repaired-or-heated", shuts: PRESSES, leadsTo: "maker" },
   {
     rule: "saddle-other-part-doubtful",
     when: (f) => f.otherPart === "doubtful",
     shuts: ["exchange", ...PRESSES],
     leadsTo: "strip-first",
   },
-  { rule: "saddle-repaired", when: (f) => f.past === "repaired-or-heated", shuts: PRESSES, leadsTo: "maker" },
   {
     rule: "saddle-incident-bare",
     when: (f) => f.trauma === "yes" && seenBare(f),

@@ -49,7 +49,8 @@ export function ownerFindings(q: OwnerQuestion): Findings {
       moved: "not-known",
       warmth: "not-known",
       fixings: "firm",
-      inserts: q.exchange === "insert" ? "not-known" : "ready",
+      // Read by the fitter, who looks first at any change that an owner may make.
+      inserts: "ready",
     },
   };
 }
