@@ -5,6 +5,7 @@ import { movedBy } from "../../core/src/answer/follows.ts";
 import { formsOf } from "../../core/src/answer/forms.ts";
 import { inDraw, wholeAt } from "../../core/src/answer/whole.ts";
 import { MESHES } from "../../core/src/fit/panel-cells.ts";
+import { leverOfHead } from "../../core/src/reach/frame/head-move.ts";
 import { exchanged, type Moving, opened } from "../../core/src/reach/move.ts";
 import { caseSchema } from "../../core/src/survey/case.ts";
 import { HEAD } from "../shape/model-saddle.ts";
@@ -35,21 +36,36 @@ const at = (one: ReturnType<typeof forms>["forms"], moving: ReturnType<typeof op
   return whole;
 };
 
-/** Turned by `rad` about (0, hinge) over the line of the tips; opening carries what lies below outward. */
-const turned = ([y, z]: Place, rad: number, hingeMm: number): Place => [
-  y * Math.cos(rad) - (z - hingeMm) * Math.sin(rad),
-  hingeMm + y * Math.sin(rad) + (z - hingeMm) * Math.cos(rad),
+/** Turned by `rad` about a hinge, its height told over the line of the tips; opening carries what lies below outward. */
+const turned = ([y, z]: Place, rad: number, [hingeY, hingeZ]: Place): Place => [
+  hingeY + (y - hingeY) * Math.cos(rad) - (z - hingeZ) * Math.sin(rad),
+  hingeZ + (y - hingeY) * Math.sin(rad) + (z - hingeZ) * Math.cos(rad),
 ];
 /** Distance of a place from the line through `from` at an angle to the upright, square to it; positive inside. */
 const inside = ([y, z]: Place, [fromY, fromZ]: Place, rad: number) =>
   (fromY - y) * Math.cos(rad) - (z - fromZ) * Math.sin(rad);
 
-const HINGE_MM = 0.84 * HEAD.depth;
-const turnOf = (changeMm: number) => Math.atan(changeMm / 2 / HINGE_MM);
+/** Half the wall over the inside: the line that the hinge lies on. */
+const WALL_MIDDLE_MM = HEAD.thickness / 2;
+/** Where a hinge 25 mm off the crown lies along the middle of the wall. */
+function hingeOf(one: ReturnType<typeof forms>["forms"]): Place {
+  const head = one.head?.at({});
+  if (head === undefined) throw new Error("no head");
+  const { downMm, outMm } = leverOfHead(head, 25);
+  return [HEAD.spreadTips / 2 - outMm, downMm];
+}
 
 describe.each([4, 12, -10])("a head opened by %i mm at its tips", (changeMm) => {
   const one = forms({}, { nearTop: 1, nearMiddle: 0.5, nearTip: 0, offTop: 4, offMiddle: 2, offTip: -2 });
   const [today, after] = [at(one.forms, opened(0)), at(one.forms, opened(changeMm))];
+  const hinge = hingeOf(one.forms);
+  const turnRad = Math.atan(changeMm / 2 / hinge[1]);
+  test("hinges 25 mm off its crown, between it and the tips", () => {
+    expect(hinge[0]).toBeGreaterThan(15);
+    expect(hinge[0]).toBeLessThan(25);
+    expect(hinge[1]).toBeGreaterThan(0.8 * HEAD.depth);
+    expect(hinge[1]).toBeLessThan(HEAD.depth + WALL_MIDDLE_MM);
+  });
 
   test("gives the room beside the withers that a point-by-point turn gives", () => {
     const seat = { ok: true, headUpRad: 0, rollRad: 0, heaveMm: 0, frontRiseMm: 0, rearRiseMm: 0 } as const;
@@ -62,8 +78,8 @@ describe.each([4, 12, -10])("a head opened by %i mm at its tips", (changeMm) => 
     // The wall half way down, and a place of the withers' side 15 mm inside it.
     const wall: Place = [HEAD.spreadTips / 2 - HEAD.depth / 2, HEAD.depth / 2];
     const withers: Place = [wall[0] - 15 * Math.cos(45 * DEGREE), wall[1] - 15 * Math.sin(45 * DEGREE)];
-    const [y, z] = turned(wall, turnOf(changeMm), HINGE_MM);
-    const gap = inside(withers, [y, z - fallMm], 45 * DEGREE + turnOf(changeMm));
+    const [y, z] = turned(wall, turnRad, hinge);
+    const gap = inside(withers, [y, z - fallMm], 45 * DEGREE + turnRad);
     // What is left is of second order in the turn.
     expect(Math.abs((moved.besideMm ?? Number.NaN) - (gap - 15))).toBeLessThan(0.3);
   });
@@ -85,15 +101,15 @@ describe.each([4, 12, -10])("a head opened by %i mm at its tips", (changeMm) => 
           point[0] - feeler * Math.cos(45 * DEGREE),
           point[1] - feeler * Math.sin(45 * DEGREE),
         ];
-        const tip = turned([HEAD.spreadTips / 2, 0], turnOf(changeMm), HINGE_MM);
-        return inside(template, tip, 45 * DEGREE + turnOf(changeMm));
+        const tip = turned([HEAD.spreadTips / 2, 0], turnRad, hinge);
+        return inside(template, tip, 45 * DEGREE + turnRad);
       });
       const uneven = found.find((one) => one.rule === "feeler" && one.side === side)?.value ?? Number.NaN;
       expect(Math.abs(uneven - (Math.max(...gaps) - Math.min(...gaps)))).toBeLessThan(0.05);
       const [before, face] = [templateFaces(horse, today.head), found].map(
         (all) => all.find((one) => one.rule === "face-front" && one.side === side)?.value ?? Number.NaN,
       );
-      expect((before ?? 0) - (face ?? 0)).toBeCloseTo(turnOf(changeMm) / DEGREE, 9);
+      expect((before ?? 0) - (face ?? 0)).toBeCloseTo(turnRad / DEGREE, 9);
     }
   });
 });
@@ -108,7 +124,10 @@ describe("a plate in the place of today's", () => {
   };
   test("turns by its own angle", () => expect(turnDeg({})).toBeCloseTo(2, 9));
   test("or, that not read, about the crown", () => {
-    expect(turnDeg({ halfAngle: "not-looked" })).toBeCloseTo(Math.atan(5 / HEAD.depth) / DEGREE, 9);
+    expect(turnDeg({ halfAngle: "not-looked" })).toBeCloseTo(
+      Math.atan(5 / (HEAD.depth + WALL_MIDDLE_MM)) / DEGREE,
+      9,
+    );
   });
 });
 
