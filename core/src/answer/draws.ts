@@ -70,6 +70,9 @@ export function drawRange(
   };
 }
 
+/** A draw is at rest when what is left over is a thousandth of what its mesh leaves out. */
+const AT_REST_IN_DRAWS = 1e-6;
+
 interface All {
   readonly today: ToDraw;
   readonly others: readonly ToDraw[];
@@ -80,7 +83,7 @@ function oneDraw(forms: Forms, { today, others, room }: All, deviations: Deviati
   const drawn = inDraw(forms, deviations);
   const mesh = MESHES.draw;
   const at = ({ moving, near }: ToDraw, start: Pose | undefined) =>
-    wholeAt(drawn, moving, { mesh, room, start, surface: near?.(deviations) });
+    wholeAt(drawn, moving, { mesh, room, start, within: AT_REST_IN_DRAWS, surface: near?.(deviations) });
   const row: Record<string, number> = {};
   const found = at(today, today.start);
   if (found === undefined) return row;

@@ -66,6 +66,8 @@ export interface How {
   /** The back about the places of the cells, where that is all that is needed of it. */
   readonly surface?: SampleSurface | undefined;
   readonly room?: Room | undefined;
+  /** Residual that counts as rest, where less than the engine's own will do. */
+  readonly within?: number | undefined;
   /** The tree as work on its panel would leave it. */
   readonly panel?: (tree: Tree) => Tree;
 }
@@ -98,13 +100,14 @@ export function wholeAt(drawn: FormsInDraw, moving: Moving, how: How): Whole | u
 function rested(
   { forms: { back, mass, loads }, deviations, surface: wholeBack }: FormsInDraw,
   tree: Tree | undefined,
-  { mesh, start, room, surface = wholeBack() }: How,
+  { mesh, surface = wholeBack(), ...settling }: How,
 ): Pick<Whole, "rest" | "pose" | "pressed" | "near" | "ridden" | "states"> {
   if (tree === undefined || back === undefined || surface === undefined) return NOWHERE;
-  const { places, ridden, ...rested } = restOf({ tree, back, surface, mass, deviations, loads }, mesh, {
-    start,
-    room,
-  });
+  const { places, ridden, ...rested } = restOf(
+    { tree, back, surface, mass, deviations, loads },
+    mesh,
+    settling,
+  );
   const near = () => {
     const at = places();
     return at && back.surfaceNear(at.x, at.y);

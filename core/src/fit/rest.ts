@@ -67,7 +67,7 @@ export function restOf(sitting: Sitting, mesh: Mesh, options: SettleOptions = {}
   });
   const ridden = (near?: RiddenPoses): Ridden => {
     if (sitting.loads === undefined) return NOT_RIDDEN;
-    const peaks = atPeaks(sitting, sitting.loads, problem, found.pose, near, options.room);
+    const peaks = atPeaks(sitting, sitting.loads, problem, found.pose, near, options);
     return { gaits: peaks.map((peak) => gaitFit(problem, peak)), poses: posesOf(found.pose, peaks) };
   };
   const states = () => sitting.loads && riderStates(sitting, sitting.loads, problem, found.pose);

@@ -1,7 +1,6 @@
 import { type Passed, poseAhead } from "../engine/contact/pose-ahead.ts";
 import type { ContactProblem, Equilibrium, Load, Pose, Vector } from "../engine/contact/problem.ts";
-import type { Room } from "../engine/contact/room.ts";
-import { settle } from "../engine/contact/settle.ts";
+import { type SettleOptions, settle } from "../engine/contact/settle.ts";
 import { cos, sin } from "../engine/number/index.ts";
 import { assumedLoad } from "./assumed-loads.ts";
 import { loadPoint } from "./bars.ts";
@@ -57,14 +56,14 @@ export function atPeaks(
   problem: SittingProblem,
   rest: Pose,
   near?: RiddenPoses,
-  room?: Room,
+  options: Omit<SettleOptions, "start"> = {},
 ): readonly AtPeak[] {
   const passed: Passed[] = [{ at: 1, pose: rest }];
   return loads.gaits.map((ridden, i) => {
     const times = peakIn(ridden, sitting.deviations);
     const part = onBarsIn(ridden, sitting.deviations);
     const start = besideNear(rest, near, i) ?? poseAhead(passed, times);
-    const found = settle(atPeak(sitting, loads, problem, rest, times, part), { start, room });
+    const found = settle(atPeak(sitting, loads, problem, rest, times, part), { ...options, start });
     if (found.ok) passed.push({ at: times, pose: found.pose });
     return { ridden, times, found };
   });

@@ -48,8 +48,8 @@ export function buildBack(horse: SurveyedHorse, temper: Temper): Back | Lacking 
       return gridOf(coefficients);
     },
     surfaceNear: (x, y) => {
-      const fields = nearFields(gridOf(base), modes.map(gridOf), x, y);
-      return (deviations) => nearSurface(fields, weightsOf(all, deviations));
+      const near = nearSurface(nearFields(gridOf(base), modes.map(gridOf), x, y));
+      return (deviations) => near(weightsOf(all, deviations));
     },
     uncertain: uncertainOf(all),
     loftErrorMm: loftError(sides, xs),

@@ -41,7 +41,7 @@ export interface Back {
   midlineMm(xMm: number): number;
   /** The surface of one draw; with no deviations the best estimate. */
   surface(deviations: Deviations): SampleSurface;
-  /** The same for draws: known once at the places (mm) that a body's cells lie over, and to second order about them. */
+  /** The same for draws: known once at the places (mm) that a body's cells lie over, to second order about them; each stands until the next is asked for. */
   surfaceNear(x: Float64Array, y: Float64Array): (deviations: Deviations) => SampleSurface;
   readonly uncertain: readonly Uncertain[];
   /** What leaving the middle trace out would have cost: rms over the bearing, mm. */

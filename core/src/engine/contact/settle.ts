@@ -12,23 +12,25 @@ import { type Scales, scalesOf } from "./scales.ts";
 export const AT_REST = 1e-9;
 /** Below so many cells a rough answer on part of them saves nothing. */
 const FEW_CELLS = 600;
-const FULL: Goal = { step: 1, tolerance: AT_REST };
 
 /**
  * Rough answer on a part of the cells. Where half of all cells can be divided by the step, a mirrored pair of
  * blocks stays mirrored: symmetric problems keep their symmetry to the last digits.
  */
-function roughGoal(n: number): Goal {
-  if (n <= FEW_CELLS) return FULL;
-  const step = [7, 5, 9, 11].find((candidate) => n % (2 * candidate) === 0) ?? 7;
-  return { step, tolerance: 3e-3 };
+function roughStep(n: number): number {
+  if (n <= FEW_CELLS) return 1;
+  return [7, 5, 9, 11].find((candidate) => n % (2 * candidate) === 0) ?? 7;
 }
+/** Residual of a rough answer. */
+const ROUGHLY = 3e-3;
 
 export interface SettleOptions {
   /** A pose near the answer, from a neighbouring problem. */
   readonly start?: Pose | undefined;
   /** Arrays to use again; at least as many cells. */
   readonly room?: Room | undefined;
+  /** Residual to stop at, where less than `AT_REST` will do. */
+  readonly within?: number | undefined;
 }
 
 /**
@@ -45,19 +47,20 @@ export function settle(problem: ContactProblem, options: SettleOptions = {}): Eq
   firstStiffness(problem.law, cells.n, room.stiffness);
   const scales = scalesOf(problem, room);
   const q = new Float64Array(3);
+  const full: Goal = { step: 1, tolerance: options.within ?? AT_REST };
   if (options.start) {
     q.set([options.start.heave, options.start.pitch, options.start.roll]);
-    const warm = descend(problem, room, scales, q, FULL);
+    const warm = descend(problem, room, scales, q, full);
     if (warm.settled && warm.smallest > 0) return judged(problem, room, scales, q, warm);
   }
   sink(problem, room, scales, q);
-  return judged(problem, room, scales, q, inTwoSteps(problem, room, scales, q));
+  return judged(problem, room, scales, q, inTwoSteps(problem, room, scales, q, full));
 }
 
 /** Level, and as deep as springs that also pull would hold it: where a descent starts without a pose near by. */
 function sink(problem: ContactProblem, room: Room, scales: Scales, q: Float64Array): void {
   const { cells, pivot, surface } = problem;
-  const { step } = roughGoal(cells.n);
+  const step = roughStep(cells.n);
   q.fill(0);
   frameOf(problem, q, room.frame);
   readSurface(cells, pivot, surface, room, step);
@@ -65,14 +68,20 @@ function sink(problem: ContactProblem, room: Room, scales: Scales, q: Float64Arr
 }
 
 /** Down from `q`, which may be far: roughly on a part of the cells where that saves time, then on all of them. */
-function inTwoSteps(problem: ContactProblem, room: Room, scales: Scales, q: Float64Array): Descent {
-  const goal = roughGoal(problem.cells.n);
-  if (goal.step > 1) {
+function inTwoSteps(
+  problem: ContactProblem,
+  room: Room,
+  scales: Scales,
+  q: Float64Array,
+  full: Goal,
+): Descent {
+  const step = roughStep(problem.cells.n);
+  if (step > 1) {
     const before = q.slice();
-    const rough = descend(problem, room, scales, q, goal);
+    const rough = descend(problem, room, scales, q, { step, tolerance: ROUGHLY });
     if (!(rough.settled && rough.smallest > 0)) q.set(before);
   }
-  return descend(problem, room, scales, q, FULL);
+  return descend(problem, room, scales, q, full);
 }
 
 function judged(

@@ -30,16 +30,24 @@ export function nearFields(
 /**
  * The surface base + sum of weights[m] modes[m] about those places, to second order in the way from each: no spline is
  * read again, a draw is one sum of scaled arrays. Good as long as cell i stays near place i: the error is the third
- * derivative times the cube of that way, over 6. RangeError where it is asked for another number of cells.
+ * derivative times the cube of that way, over 6. One array serves all draws: a surface stands until the next is asked
+ * for. RangeError where it is asked for another number of cells.
  */
-export function nearSurface(fields: NearFields, weights: ArrayLike<number>): SampleSurface {
-  const { x, y, base, modes } = fields;
+export function nearSurface({
+  x,
+  y,
+  base,
+  modes,
+}: NearFields): (weights: ArrayLike<number>) => SampleSurface {
   const all = new Float64Array(base.length);
-  combine(base, modes, weights, all);
   const at = splitUp(all, x.length);
-  return (n, toX, toY, out) => {
+  const surface: SampleSurface = (n, toX, toY, out) => {
     if (n !== x.length) throw new RangeError(`cells: ${n} where the surface is known at ${x.length}`);
     carry(n, x, y, at, toX, toY, out);
+  };
+  return (weights) => {
+    combine(base, modes, weights, all);
+    return surface;
   };
 }
 
