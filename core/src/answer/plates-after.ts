@@ -25,6 +25,9 @@ export interface PlatesAnswered {
   readonly horses: readonly string[];
 }
 
+/** Answers that a plate at hand carries out. */
+const BY_PLATE: readonly string[] = ["change-plate", "set-back"];
+
 /** Undefined where the head takes no plates, none is at hand, or this horse is not judged. */
 export function platesAnswered(
   input: CaseToJudge,
@@ -44,7 +47,7 @@ export function platesAnswered(
   return {
     seen,
     after,
-    chosen: work.id === "change-plate" ? setting?.plate : undefined,
+    chosen: BY_PLATE.includes(work.id) ? setting?.plate : undefined,
     called: survey.platesAtHand,
     horses: survey.horses.map(({ name }) => name),
   };
