@@ -24,12 +24,12 @@ function rowsOf({ stations, profileMm }: FrameAnswer): WholeTreeSheet["rows"] {
     ...STATIONS.flatMap((station) => {
       const { spreadMm, turnDeg, upMm } = stations[station];
       return [
-        { what: `middles of the faces apart, ${station}`, value: ranged(spreadMm, 1, " mm") },
-        { what: `faces flatter, ${station}`, value: ranged(turnDeg, 1, "°") },
-        { what: `faces up in the saddle, ${station}`, value: ranged(upMm, 1, " mm") },
+        { what: `${station}: bearing faces apart`, value: ranged(spreadMm, 1, " mm") },
+        { what: `${station}: flatter`, value: ranged(turnDeg, 1, "°") },
+        { what: `${station}: up in the saddle`, value: ranged(upMm, 1, " mm") },
       ];
     }),
-    { what: "faces off the straight line of their ends, at most", value: ranged(profileMm, 1, " mm") },
+    { what: "most off their straight line", value: ranged(profileMm, 1, " mm") },
   ];
 }
 
