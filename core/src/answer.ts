@@ -1,5 +1,5 @@
 import { bendAnswer } from "./answer/bend.ts";
-import { DRAWS } from "./answer/draws.ts";
+import { DRAWS, type DrawTable, joined } from "./answer/draws.ts";
 import { frameAnswer } from "./answer/frame.ts";
 import { nextFor } from "./answer/next.ts";
 import { panelOf } from "./answer/panel.ts";
@@ -28,16 +28,20 @@ const CHOICES_MOST = 3;
 /**
  * The road on one page. Readings become forms, every setting becomes a whole tree that rests on the back, and the
  * judge answers: at the means first, then after each batch of draws at today's and the chosen setting. The last answer
- * also names the one next reading. On a horse flag no setting, pressure or fit is worked out.
+ * also names the one next reading. On a horse flag no setting, pressure or fit is worked out. The next draws of the same
+ * settings may be handed in, worked out elsewhere; they change no digit.
  */
-export function* answer(survey: Survey, { horse, seed }: AnswerOptions): Generator<Answer, Answer> {
+export function* answer(
+  survey: Survey,
+  { horse, seed }: AnswerOptions,
+): Generator<Answer, Answer, DrawTable | undefined> {
   const road = roadOf(survey, horse, seed);
   let judged = judgeCase(toJudge(road));
   let now = begun(road, judged.answers.setting);
   const before: Drawn[] = [];
   while (now !== undefined && now.table.to < DRAWS) {
-    yield assembled({ road, seed, judged, ...now });
-    now = drawnOn(now, seed, BATCH);
+    const elsewhere = yield assembled({ road, seed, judged, ...now });
+    now = drawnBy(elsewhere, now) ?? drawnOn(now, seed, BATCH);
     judged = judgedWith(road, [...before, now]);
     const { setting } = judged.answers;
     const moved = now.table.to === DRAWS && !isDrawn(now.settled, setting);
@@ -56,6 +60,12 @@ export function* answer(survey: Survey, { horse, seed }: AnswerOptions): Generat
 }
 
 const NOTHING_DRAWN = { settled: undefined, table: { from: 0, to: 0, values: {} } };
+
+function drawnBy(elsewhere: DrawTable | undefined, { settled, table }: Drawn): Drawn | undefined {
+  return elsewhere?.from === table.to && elsewhere.to > table.to
+    ? { settled, table: joined([table, elsewhere]) }
+    : undefined;
+}
 
 /** Today's head is drawn always. */
 function isDrawn(settled: Settled, setting: Setting | undefined): boolean {

@@ -1,14 +1,18 @@
 /**
  * All of core that the page knows, in one place. The page works out no figure of its own.
  */
+
+import { type OtherHand, sharedAnswer } from "@treewright/core/answer/shared.ts";
 import { type Answer, answer } from "@treewright/core/answer.ts";
 import { sha256Hex } from "@treewright/core/engine/hash.ts";
 import { horseShutsFit } from "@treewright/core/judge/horse-flag.ts";
 import type { Survey } from "@treewright/core/survey/case.ts";
 import type { CaseRead } from "@treewright/core/survey/read-case.ts";
 
+export type { DrawTable } from "@treewright/core/answer/draws.ts";
 export { type MovedHeads, movedHeads, type SweepPoint } from "@treewright/core/answer/moved-heads.ts";
 export { clearanceRead, headAtClearance, type Placed } from "@treewright/core/answer/placed.ts";
+export { drawsElsewhere } from "@treewright/core/answer/shared.ts";
 export type { PressureField, Rest } from "@treewright/core/fit/fit.ts";
 export {
   horseWords,
@@ -37,7 +41,7 @@ export { FIELDS, type FieldRecord, fieldAt } from "@treewright/core/survey/schem
 export type { Outcome } from "@treewright/core/terms/answers.ts";
 export { ABSENT } from "@treewright/core/terms/knowing.ts";
 export { SIDES, type Side, STATIONS, type Station } from "@treewright/core/terms/places.ts";
-export type { Answer, Survey };
+export { type Answer, answer, type OtherHand, type Survey };
 
 /** A case that core has taken. */
 export type Accepted = Extract<CaseRead, { ok: true }>;
@@ -48,10 +52,14 @@ export const SEED = 1;
 /** Heads are moved up to so much either way, mm: what the trade takes as the most (common practice, no source). */
 export const CHANGE_MAX_MM = 20;
 
-/** The mean answer first, then after each batch of draws; the last one is the answer. */
-export function* answersOf(survey: Survey, horse: number): Generator<Answer, void> {
-  const road = answer(survey, { horse, seed: SEED });
-  for (let step = road.next(); ; step = road.next()) {
+/** The mean answer first, then after each batch of draws, half of them by the other hand; the last one is the answer. */
+export async function* answersShared(
+  survey: Survey,
+  horse: number,
+  otherHand: OtherHand,
+): AsyncGenerator<Answer, void> {
+  const road = sharedAnswer(survey, { horse, seed: SEED }, otherHand);
+  for (let step = await road.next(); ; step = await road.next()) {
     yield step.value;
     if (step.done) return;
   }

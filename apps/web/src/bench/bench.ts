@@ -1,9 +1,12 @@
 import { expose } from "comlink";
 import {
   type Answer,
-  answersOf,
+  answersShared,
+  type DrawTable,
+  drawsElsewhere,
   type MovedHeads,
   movedHeads,
+  type OtherHand,
   readCase,
   SEED,
   type Survey,
@@ -33,15 +36,27 @@ function headsOf(text: string, horse: number): MovedHeads {
 }
 
 const bench = {
-  /** The mean answer first, then with more and more draws. Stops by itself when a newer request has come in. */
-  async answer(text: string, horse: number, tell: (answer: Answer) => void): Promise<void> {
+  /**
+   * The mean answer first, then with more and more draws, half of them by another hand. Stops by itself when a newer
+   * request has come in.
+   */
+  async answer(
+    text: string,
+    horse: number,
+    tell: (answer: Answer) => void,
+    otherHand: OtherHand,
+  ): Promise<void> {
     newest += 1;
     const mine = newest;
-    for (const answer of answersOf(surveyOf(text), horse)) {
+    for await (const answer of answersShared(surveyOf(text), horse, otherHand)) {
       if (mine !== newest) return;
       tell(answer);
       await breathe();
     }
+  },
+  /** Half of the draws of an answer that is worked out elsewhere. */
+  draws(text: string, horse: number, settingId: string | undefined, from: number, to: number): DrawTable {
+    return drawsElsewhere(surveyOf(text), { horse, seed: SEED }, settingId, from, to);
   },
   /** Heads moved by these changes of spread, each with the whole tree and its fit. */
   sweep(text: string, horse: number, changesMm: readonly number[]): (SweepPoint | undefined)[] {

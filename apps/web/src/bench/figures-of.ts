@@ -1,4 +1,13 @@
-import { answersOf, mayBeFitted, movedHeads, printOf, readCase, SEED } from "../road.ts";
+import {
+  type Answer,
+  answer,
+  mayBeFitted,
+  movedHeads,
+  printOf,
+  readCase,
+  SEED,
+  type Survey,
+} from "../road.ts";
 
 /** What one horse of one case came to: the ids in plain, everything else as a fingerprint of all its digits. */
 export interface Figures {
@@ -20,9 +29,7 @@ export function horsesOf(text: string): number[] {
 export function figuresOf(text: string, horse: number): Figures {
   const read = readCase(text);
   if (!read.ok) throw new Error("this case was not accepted");
-  const all = [...answersOf(read.survey, horse)];
-  const last = all.at(-1);
-  if (last === undefined) throw new Error("no answer came");
+  const { all, last } = answered(read.survey, horse);
   const heads = mayBeFitted(read.survey, horse) ? movedHeads(read.survey, horse, SEED) : undefined;
   const moved = heads ? CHANGES.map((changeMm) => heads.at(changeMm)) : [];
   const { answers } = last;
@@ -31,4 +38,15 @@ export function figuresOf(text: string, horse: number): Figures {
     answerPrint: printOf(all),
     sweepPrint: printOf(moved),
   };
+}
+
+/** Every answer on the way, worked out by one hand. */
+function answered(survey: Survey, horse: number): { all: readonly Answer[]; last: Answer } {
+  const road = answer(survey, { horse, seed: SEED });
+  const all: Answer[] = [];
+  for (;;) {
+    const { done, value } = road.next();
+    all.push(value);
+    if (done) return { all, last: value };
+  }
 }

@@ -6,10 +6,11 @@ import type { Desk, Held } from "./desk.ts";
 /** Heads asked for at once: few enough that the next wish never waits long. */
 const BATCH = 5;
 
-/** Two workers: one answers with its draws, one moves heads. What comes in for an older case is dropped. */
+/** Three workers: one answers, one draws half of its draws, one moves heads. What comes in for an older case is dropped. */
 export class Solver {
   readonly #desk: Held<Desk>;
   readonly #answering = openBench();
+  readonly #drawing = openBench();
   readonly #moving = openBench();
   #round = 0;
   #busy = false;
@@ -39,6 +40,7 @@ export class Solver {
         text,
         horse,
         proxy((answer) => this.#take(round, answer)),
+        proxy((settingId, from, to) => this.#drawing.draws(text, horse, settingId, from, to)),
       );
       if (round === this.#round) this.#desk.change({ answering: false });
     } catch (error) {

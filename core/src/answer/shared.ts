@@ -1,0 +1,51 @@
+import { type Answer, type AnswerOptions, answer } from "../answer.ts";
+import type { Survey } from "../survey/case.ts";
+import { DRAWS, type DrawTable } from "./draws.ts";
+import { roadOf } from "./road.ts";
+import { drawAt, settledAt } from "./settle.ts";
+
+/** Draws from..to-1 at today's setting, the one of that id and those beside it, worked out elsewhere. */
+export type OtherHand = (settingId: string | undefined, from: number, to: number) => Promise<DrawTable>;
+
+/** The second half of the draws is the other hand's. */
+const HALF = DRAWS / 2;
+
+/** What the other hand does: it goes the road by itself, so only names and numbers pass between the two. */
+export function drawsElsewhere(
+  survey: Survey,
+  { horse, seed }: AnswerOptions,
+  settingId: string | undefined,
+  from: number,
+  to: number,
+): DrawTable {
+  const road = roadOf(survey, horse, seed);
+  const settled = settledAt(
+    road,
+    road.settings.find(({ id }) => id === settingId),
+  );
+  if (settled === undefined) throw new RangeError(`${settingId}: nothing of this case can be drawn`);
+  return drawAt(settled, seed, from, to);
+}
+
+/** The answers of `answer`, digit for digit, with the draws shared between two workers. */
+export async function* sharedAnswer(
+  survey: Survey,
+  options: AnswerOptions,
+  otherHand: OtherHand,
+): AsyncGenerator<Answer, Answer> {
+  const road = answer(survey, options);
+  let step = road.next();
+  let drawn: Promise<DrawTable> | undefined;
+  while (!step.done) {
+    const { draws, answers } = step.value;
+    drawn ??= otherHand(answers.setting?.id, HALF, DRAWS);
+    yield step.value;
+    // Begun anew for another setting, one hand draws it all.
+    const joins = draws.count === HALF ? await drawn : undefined;
+    step = road.next(joins);
+    if (joins !== undefined) drawn = Promise.resolve(NOTHING);
+  }
+  return step.value;
+}
+
+const NOTHING: DrawTable = { from: 0, to: 0, values: {} };
