@@ -171,6 +171,7 @@ export function sheet(over: Partial<SheetData> = {}): SheetData {
       made: "Engine 0.1.0; 1000 draws of 1000, seed 1.",
     },
     plates: { rows: [], note: "" },
+    gaits: undefined,
     ...over,
   };
 }

@@ -4,15 +4,12 @@ import { answers, stillToRead } from "./sheet-answers.ts";
 import type { SheetData } from "./sheet-data.ts";
 import { follows } from "./sheet-follows.ts";
 import { framed, roomWithin } from "./sheet-frame.ts";
-import { gaitParts } from "./sheet-gaits.ts";
 import { limitRows } from "./sheet-limits.ts";
 import { panelPart } from "./sheet-panel.ts";
 import { plates } from "./sheet-plates.ts";
-import { pressPart } from "./sheet-press.ts";
 import { MAP_WIDE, pressureMaps } from "./sheet-pressure.ts";
 import { restWords } from "./sheet-rest.ts";
 import { SECTIONS_WIDE, sections } from "./sheet-sections.ts";
-import { wholeTreePart } from "./sheet-whole-tree.ts";
 
 /** Before a part that is no row of a table, mm. */
 const PART_GAP = 3;
@@ -24,12 +21,9 @@ export function sheetOf(data: SheetData, measure: Measure): Document {
     ...answers(data, width, height, measure),
     ...lowered(stillToRead(data, width, measure)),
     ...lowered([panelPart(data.panel, width, measure)]),
-    ...lowered([wholeTreePart(data.wholeTree, width, measure)]),
-    ...lowered([pressPart(data.press, width, measure)]),
     ...lowered(plates(data.plates, width, measure)),
     ...lowered(limitRows(data.limits, width, measure)),
     ...lowered(drawings(data, width, height, measure)),
-    ...lowered(gaitParts(data.gaits, width, measure)),
   ];
   const pages = dealt(parts, height, 0).map((blocks) => stacked(blocks).items);
   return framed("Working sheet", data.facts, pages, measure);
@@ -57,7 +51,7 @@ function drawings(data: SheetData, width: number, height: number, measure: Measu
 }
 
 /** The first block with the gap above it that sets a new part off. */
-function lowered([first, ...rest]: readonly Block[]): readonly Block[] {
+export function lowered([first, ...rest]: readonly Block[]): readonly Block[] {
   if (first === undefined || first.height === 0) return rest;
   return [{ items: moved(first.items, [0, PART_GAP]), height: first.height + PART_GAP }, ...rest];
 }

@@ -15,7 +15,7 @@ async function answerOne(file: string, good: GoodCase, given: Given, desk: Desk)
   const only = horseNamed(good.survey, given);
   for (const horse of only === undefined ? good.survey.horses.keys() : [only]) {
     const result = solve(good.survey, horse, `${name}, ${good.survey.horses[horse]?.name ?? ""}`, desk);
-    const inWords = () => (isList ? answerBrief(name, result) : [...answerText(result), ""]);
+    const inWords = () => (isList ? answerBrief(name, result) : [...answerText(good.survey, result), ""]);
     for (const line of given.isOn("json") ? [answerLine(name, result)] : inWords()) desk.say(line);
     const folder = given.text("sheets");
     if (folder === undefined) continue;
