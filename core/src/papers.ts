@@ -4,6 +4,7 @@ import type { Document, Measure } from "./engine/drawing.ts";
 import { letterDataOf } from "./papers/letter.ts";
 import { sheetDataOf } from "./papers/sheet.ts";
 import { templateDataOf } from "./papers/template.ts";
+import { calculationSheetOf } from "./report/calculation-sheet.ts";
 import { cutTemplateOf } from "./report/cut-template.ts";
 import { halfTemplateOf } from "./report/half-template.ts";
 import { letterOf } from "./report/letter.ts";
@@ -13,7 +14,7 @@ import { templateOf } from "./report/template.ts";
 import type { TemplateData } from "./report/template-data.ts";
 import type { Survey } from "./survey/case.ts";
 
-export const PAPER_KINDS = ["letter", "sheet", "sections", "template"] as const;
+export const PAPER_KINDS = ["letter", "sheet", "calculation", "sections", "template"] as const;
 export type PaperKind = (typeof PAPER_KINDS)[number];
 
 /** How a template is asked for. */
@@ -25,8 +26,8 @@ export interface TemplateAsked {
 
 /**
  * One paper of an answer as drawing data: what was answered is put in words and handed to the report. `measure` is the
- * width of words in the fonts that will be used. Undefined: a template or sections on a flag, or
- * without a head and a front trace.
+ * width of words in the fonts that will be used. Undefined: all but letter and sheet on a flag, or without a head and a
+ * front trace.
  */
 export function documentOf(
   kind: PaperKind,
@@ -37,6 +38,7 @@ export function documentOf(
 ): Document | undefined {
   if (kind === "letter") return letterOf(letterDataOf(survey, answer), measure);
   if (kind === "sheet") return sheetOf(sheetDataOf(survey, answer), measure);
+  if (kind === "calculation") return calculationSheetOf(sheetDataOf(survey, answer), measure);
   if (kind === "sections") return sectionsOf(survey, answer, measure);
   const template = templateDataOf(survey, answer, face);
   return template && (byHalves ? halfTemplateOf : templateOf)(template, measure);

@@ -17,6 +17,12 @@ export const PAPER_WORDS: {
 } = {
   letter: { name: "Letter", says: "For the owner, in plain words, at most two pages.", needs: "" },
   sheet: { name: "Sheet", says: "For the bench: answers, limits, sections, what follows.", needs: "" },
+  calculation: {
+    name: "Calculation",
+    says: "For the bench: what a press does, the whole tree, the saddle ridden, and what was assumed.",
+    needs:
+      "It wants a saddle and a back that could be laid on one another, and a horse on which nothing was found.",
+  },
   sections: {
     name: "Sections",
     says: "Tree over back before and after, at 1 : 2, front, mid and rear.",
