@@ -74,7 +74,9 @@ test.each(all.map((one) => [one.name, one] as const))(
 
 function sheetPages({ answer: { answers, panel, plates } }: Answered): number {
   const { open } = limitsOf(answers.limitsToday, answers.limitsAfter);
-  const more = [open.length > MANY_OPEN, panel?.work !== undefined, plates !== undefined];
+  // What the maker's people are asked for takes room too.
+  const makers = answers.work.id === "heat-by-maker";
+  const more = [open.length > MANY_OPEN, panel?.work !== undefined, plates !== undefined, makers];
   return SHEET_PAGES + more.filter(Boolean).length;
 }
 

@@ -5,6 +5,7 @@ import type { SheetData } from "./sheet-data.ts";
 import { framed, roomWithin } from "./sheet-frame.ts";
 import { gaitParts } from "./sheet-gaits.ts";
 import { pressPart } from "./sheet-press.ts";
+import { restAssumed } from "./sheet-rest.ts";
 import { wholeTreePart } from "./sheet-whole-tree.ts";
 
 /**
@@ -17,6 +18,7 @@ export function calculationSheetOf(data: SheetData, measure: Measure): Document 
     ...lowered([pressPart(data.press, width, measure)]),
     ...lowered([wholeTreePart(data.wholeTree, width, measure)]),
     ...lowered(gaitParts(data.gaits, width, measure)),
+    restAssumed(data, width, measure),
   ];
   if (parts.every((part) => part.height === 0)) return undefined;
   const pages = dealt(parts, height, 0).map((blocks) => stacked(blocks).items);
