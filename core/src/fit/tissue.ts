@@ -125,8 +125,9 @@ interface Tissue {
 function underCells(cells: StripCells, slideMm: number, tissue: Tissue): TissueUnder {
   const { n, x, y } = cells;
   const [modulusMPa, depthMm, onRidge] = [new Float64Array(n), new Float64Array(n), new Uint8Array(n)];
-  const { withers: withersMPa, blade: bladeMPa, muscle: muscleMPa, loin: loinMPa } = tissue.modulus;
-  const { withers: withersMm, blade: bladeMm, muscle: muscleMm, loin: loinMm } = tissue.depth;
+  // As differences from muscle: where all are alike they are one tissue to the last digit.
+  const mpa = againstMuscle(tissue.modulus);
+  const mm = againstMuscle(tissue.depth);
   const { withersOut, boneMPa, boneMm } = tissue;
   let [rowX, ridge, blade, loin, along] = [Number.NaN, 0, 0, 0, 0];
   for (let i = 0; i < n; i++) {
@@ -140,15 +141,18 @@ function underCells(cells: StripCells, slideMm: number, tissue: Tissue): TissueU
     const out = Math.abs(y[i]!);
     const onBone = out < ridge;
     const withers = along * (1 - past(out, withersOut));
-    const muscle = 1 - blade - loin - withers;
     onRidge[i] = onBone ? 1 : 0;
     modulusMPa[i] = onBone
       ? boneMPa
-      : withers * withersMPa + blade * bladeMPa + muscle * muscleMPa + loin * loinMPa;
-    depthMm[i] = onBone ? boneMm : withers * withersMm + blade * bladeMm + muscle * muscleMm + loin * loinMm;
+      : mpa.muscle + withers * mpa.withers + blade * mpa.blade + loin * mpa.loin;
+    depthMm[i] = onBone ? boneMm : mm.muscle + withers * mm.withers + blade * mm.blade + loin * mm.loin;
   }
   return { modulusMPa, depthMm, onRidge };
 }
+
+const againstMuscle = ({ withers, blade, muscle, loin }: ByZone): ByZone => {
+  return { withers: withers - muscle, blade: blade - muscle, muscle, loin: loin - muscle };
+};
 
 /** How far a place is past a border: 0 before it, 1 behind it, smooth between. */
 function past(place: number, border: number): number {
