@@ -58,7 +58,9 @@ const road = roadOf(survey, 0, SEED);
 const setting = settings.find(({ changeMm }) => changeMm === 6);
 const settled = settledAt(road, setting);
 if (settled === undefined) throw new Error(`${name} has no forms`);
-await timed(`${DRAWS} draws at today's setting, the chosen one and two each side`, "", 5, () => drawAt(settled, SEED, 0, DRAWS));
+await timed(`${DRAWS} draws at today's setting, the chosen one and two each side`, "", 5, () =>
+  drawAt(settled, SEED, 0, DRAWS),
+);
 await timed("first answer, before the draws", "", 7, () => answer(survey, { horse: 0, seed: SEED }).next());
 await timed("whole answer with its draws", "2000", 5, whole);
 
