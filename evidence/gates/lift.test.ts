@@ -32,6 +32,20 @@ describe("one clearance too low, all else right", () => {
     expect(lifts({ "horses[0].halfSeat.clearanceTop": 11 })).toBe(false);
     expect(lifts({ "horses[0].girthed.clearanceNear": { read: 4, by: "ruler" } })).toBe(true);
   });
+  it("two between are one low front as well, and are filled together", () => {
+    expect(lifts({ [LOW]: 35, "horses[0].girthed.clearanceTop": 40 })).toBe(true);
+    expect(lifts({ [LOW]: 35, "horses[0].girthed.clearanceTop": 36 })).toBe(true);
+    expect(lifts({ [LOW]: 31, "horses[0].girthed.clearanceTop": 36 })).toBe(false);
+  });
+  it("a bridge beside it, or rails that are off, are no low front", () => {
+    const bridge = { "horses[0].girthed.bridgeNear": 14, "horses[0].girthed.bridgeOff": 14 };
+    expect(lifts({ [LOW]: 26, ...bridge })).toBe(false);
+    expect(lifts({ [LOW]: 26 }, { computedToday: faces(0, 0, 6) })).toBe(false);
+    const beside = { "horses[0].girthed.clearanceNear": { read: 5, by: "ruler" } };
+    expect(lifts(beside)).toBe(true);
+    // Lifted wholly inside, and the one between is the head's own.
+    expect(lifts(beside, { computedToday: faces(3, 0) })).toBe(false);
+  });
   it("what today's head needs of fill is taken from what is left to lift", () => {
     expect(lifts({ [LOW]: 26 }, { fillMm: { near: 4, off: 0 } })).toBe(true);
     expect(lifts({ [LOW]: 26 }, { fillMm: { near: 0, off: 4.5 } })).toBe(false);

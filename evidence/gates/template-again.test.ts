@@ -46,6 +46,40 @@ describe("a one-sided fault of the template", () => {
       isAgain(ASKEW, { ...none, computedToday: [...faces(0), figure("horse-sides-angle", "", 1)] }),
     ).toBe(true);
   });
+  it("the front section of the template counts, a computed one does not", () => {
+    const home = {
+      "horses[0].template": { nearTop: 0, nearMiddle: 0, nearTip: 0, offTop: 0, offMiddle: 0, offTip: 0 },
+    };
+    const of = (at: string) => [
+      ...faces(0).filter(({ rule }) => rule === "face-rail"),
+      figure("face-front", at.replace("near", "off"), 0),
+      { ...figure("face-front", at, 7), side: "near" as const },
+    ];
+    expect(isAgain(home, { ...none, computedToday: of("near, template") })).toBe(true);
+    expect(isAgain(home, { ...none, computedToday: of("front, near") })).toBe(false);
+  });
+  it("hands that say the contrary of the template ask for both again", () => {
+    const { rules, waitsFor } = answered(
+      { ...NARROW, "horses[0].girthed.handNear": "tight-at-top", "horses[0].girthed.handOff": "loose" },
+      { ...narrow, candidates: sweep("press", 2.4, {}, 12) },
+    );
+    expect(rules).toContain("fit-hands-against-template");
+    expect(waitsFor).toEqual([
+      "horses[0].template.nearTip",
+      "horses[0].template.offTip",
+      "horses[0].girthed.handNear",
+      "horses[0].girthed.handOff",
+    ]);
+  });
+  it("the hand of the off side counts where the fault is there", () => {
+    const template = { nearTop: 0, nearMiddle: 0.5, nearTip: 0.5, offTop: 6, offMiddle: 3, offTip: 0 };
+    expect(isAgain({ "horses[0].template": template, "horses[0].girthed.handOff": "tight-at-top" })).toBe(
+      false,
+    );
+    expect(isAgain({ "horses[0].template": template, "horses[0].girthed.handNear": "tight-at-top" })).toBe(
+      true,
+    );
+  });
   it("the hand of the other side does not matter", () => {
     expect(isAgain({ ...ASKEW, "horses[0].girthed.handOff": "tight-at-tip" })).toBe(true);
   });

@@ -72,8 +72,9 @@ export interface Findings {
 
 /** The later of two words in a printed order. */
 export function worse<W extends string>(order: readonly W[], ...words: readonly W[]): W {
-  const at = Math.max(...words.map((word) => order.indexOf(word)));
-  const found = order[at];
-  if (found === undefined) throw new Error(`no word of the order ${order.join(", ")}`);
+  const places = words.map((word) => order.indexOf(word));
+  const found = order[Math.max(...places)];
+  if (found === undefined || places.includes(-1))
+    throw new Error(`no word of the order ${order.join(", ")}: ${words.join(", ")}`);
   return found;
 }

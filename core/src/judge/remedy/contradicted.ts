@@ -10,11 +10,14 @@ import type { Known } from "./known.ts";
  */
 export function contradicted(known: Known): Choice | undefined {
   const { horse, path, template } = known;
-  const value = template?.value;
-  const tips = ["nearTip", "offTip"].map((tip) => `${path}.template.${tip}`);
-  const hands = [`${path}.girthed.handNear`, `${path}.girthed.handOff`];
-  if (value !== undefined && isOff(value) && handsAgree(horse, value))
-    return measure("fit-hands-against-template", [...tips, ...hands]);
+  const value = template?.value ?? 0;
+  if (isOff(value) && handsAgree(horse, value))
+    return measure("fit-hands-against-template", [
+      `${path}.template.nearTip`,
+      `${path}.template.offTip`,
+      `${path}.girthed.handNear`,
+      `${path}.girthed.handOff`,
+    ]);
   return heldAskew(known) ? measure("fit-template-one-sided", [`${path}.template`]) : undefined;
 }
 

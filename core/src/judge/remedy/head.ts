@@ -6,8 +6,9 @@ import type { Assume } from "./judged.ts";
 import type { Known } from "./known.ts";
 import { noSetBack } from "./set-back.ts";
 
+/** Shut by such reasons alone. What nothing shuts was looked at before. */
 const shutOnlyBy = (tried: Tried, why: (reason: string) => boolean): boolean =>
-  tried.candidate.setting.shutBy.length > 0 && tried.candidate.setting.shutBy.every(why);
+  tried.candidate.setting.shutBy.every(why);
 const isCap = (reason: string): boolean => reason.startsWith("cap-");
 const wantsReading = (reason: string): boolean =>
   reason === "mounting-not-read" || reason === "plate-not-seen-sound" || reason === "position-not-read";
@@ -21,9 +22,8 @@ function wished(
   assume: Assume,
   more: Partial<Choice> = {},
 ): Choice {
-  const left = faultsOf(tried.limits, assume).filter((fault) => fault.cure !== undefined);
-  const also = [
-    ...new Set(left.flatMap((fault): FitWish[] => (fault.cure === undefined ? [] : [fault.cure]))),
+  const also: readonly FitWish[] = [
+    ...new Set(faultsOf(tried.limits, assume).flatMap(({ cure }) => cure ?? [])),
   ];
   return { wish, rules, also, setting: tried.candidate, limitsAfter: tried.limits, ...more };
 }

@@ -1,6 +1,7 @@
 import { atan, PI } from "../../engine/number/index.ts";
 import { isRead } from "../../survey/reading.ts";
 import { limitRule } from "../limits/all.ts";
+import { OPEN } from "../limits/bands.ts";
 import type { Choice } from "./choice.ts";
 import { type Fault, faultsOf, isWhole } from "./faults.ts";
 import type { Assume, Judged } from "./judged.ts";
@@ -18,8 +19,8 @@ const DEG_PER_RAD = 180 / PI;
 /** Step in which a lift is looked for, mm. */
 const STEP_MM = 1;
 
-const isLow = ({ rule, value }: Judged): boolean =>
-  ROOM.includes(rule) && value !== undefined && value < limitRule(rule).inside[0];
+const isLow = ({ rule, value = OPEN }: Judged): boolean =>
+  ROOM.includes(rule) && value < limitRule(rule).inside[0];
 
 /** How far fill may still lift the front, mm: what a fill may be, less what today's head needs already. */
 function roomToLiftMm({ fillMm }: Known): number {
@@ -42,9 +43,8 @@ function lifted(limit: Judged, liftMm: number, lengthMm: number): Judged {
  */
 export function liftFront(known: Known, faults: readonly Fault[], assume: Assume): Choice | undefined {
   const { panelEnd } = known.survey.saddle.bearing;
-  const tooLow = faults.some((fault) => isLow(fault) && fault.outcome === "outside");
   const otherwise = faults.some((fault) => fault.ofFrame && !isLow(fault));
-  if (!tooLow || otherwise || !isRead(panelEnd)) return undefined;
+  if (!faults.some(isLow) || otherwise || !isRead(panelEnd)) return undefined;
   const most = roomToLiftMm(known);
   for (let mm = STEP_MM; mm <= most; mm += STEP_MM) {
     const after = judgeAll(
