@@ -1,5 +1,6 @@
 import { bendAnswer } from "./answer/bend.ts";
-import { DRAWS, type DrawTable, joined } from "./answer/draws.ts";
+import { type DrawTable, joined } from "./answer/draw-table.ts";
+import { DRAWS } from "./answer/draws.ts";
 import { frameAnswer } from "./answer/frame.ts";
 import { nextFor } from "./answer/next.ts";
 import { panelOf } from "./answer/panel.ts";

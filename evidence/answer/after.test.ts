@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { doubtOf, drawRange } from "../../core/src/answer/draws.ts";
+import { doubtOf } from "../../core/src/answer/draw-table.ts";
+import { drawRange } from "../../core/src/answer/draws.ts";
 import { feelersAfter, templateFaces } from "../../core/src/answer/feelers.ts";
 import { movedBy } from "../../core/src/answer/follows.ts";
 import { formsOf } from "../../core/src/answer/forms.ts";

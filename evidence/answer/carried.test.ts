@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { type DrawTable, doubtOf, movedDoubt } from "../../core/src/answer/draws.ts";
+import { type DrawTable, doubtOf, movedDoubt } from "../../core/src/answer/draw-table.ts";
 import { horseSides } from "../../core/src/answer/figures.ts";
 import { carried, type Moved, type MovedDoubt } from "../../core/src/answer/follows.ts";
 import { formsOf } from "../../core/src/answer/forms.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { type DrawTable, doubtOf, joined } from "../../core/src/answer/draws.ts";
+import { type DrawTable, doubtOf, joined } from "../../core/src/answer/draw-table.ts";
 import { formsOf } from "../../core/src/answer/forms.ts";
 import { roadOf } from "../../core/src/answer/road.ts";
 import { changedIn, drawAt, drawnOn, settledAt } from "../../core/src/answer/settle.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { doubtOf } from "../../core/src/answer/draws.ts";
+import { doubtOf } from "../../core/src/answer/draw-table.ts";
 import { movedBy } from "../../core/src/answer/follows.ts";
 import { roadOf } from "../../core/src/answer/road.ts";
 import { drawAt, settledAt } from "../../core/src/answer/settle.ts";

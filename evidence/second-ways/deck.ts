@@ -1,8 +1,7 @@
-import { type Fineness, layerMesh } from "./layer-mesh.ts";
+import { type Fineness, layerMesh, type Place } from "./layer-mesh.ts";
 import { ACROSS, ALONG } from "./on-nodes.ts";
 import { layerStiffness, panelPoint, type SoftLayer, SURFACE_TIMES } from "./soft-layer.ts";
 
-export type Place = readonly [number, number, number];
 /** Pose of the panel: heave mm, pitch rad (positive: head up). */
 export interface PanelPose {
   readonly heaveMm: number;

@@ -1,7 +1,8 @@
 import type { SampleSurface } from "@treewright/core/engine/surface.ts";
 import { analyticBack } from "../contact/back.ts";
-import type { Place } from "./deck.ts";
 import type { SoftLayer } from "./soft-layer.ts";
+
+export type Place = readonly [number, number, number];
 
 /** Bricks along, across and through the layer. */
 export interface Fineness {

@@ -2,7 +2,7 @@ import type { Fit, RiddenThird } from "../fit/fit.ts";
 import type { Gait } from "../fit/gaits.ts";
 import type { RiddenPoses } from "../fit/ridden.ts";
 import type { Side } from "../terms/places.ts";
-import { type DrawTable, doubtOf } from "./draws.ts";
+import { type DrawTable, doubtOf } from "./draw-table.ts";
 import type { Whole } from "./whole.ts";
 
 /** What a change does to one third's mean at the peak of one gait, against today on the same back and load. */

@@ -1,7 +1,8 @@
 import type { Mesh } from "../fit/panel-cells.ts";
 import { AS_FOUND } from "../reach/move.ts";
 import type { Survey } from "../survey/case.ts";
-import { type DrawTable, firstLook } from "./draws.ts";
+import type { DrawTable } from "./draw-table.ts";
+import { firstLook } from "./draws.ts";
 import { type Forms, formsOf } from "./forms.ts";
 import { type FormsInDraw, inDraw, type Whole, wholeAt } from "./whole.ts";
 

@@ -6,7 +6,7 @@ import { settingsOf } from "../reach/settings.ts";
 import type { Survey } from "../survey/case.ts";
 import type { BySide, Side } from "../terms/places.ts";
 import { COARSE, candidatesOf, computedToday, fillOf } from "./candidates.ts";
-import type { DrawTable } from "./draws.ts";
+import type { DrawTable } from "./draw-table.ts";
 import { type Ready, readyFor } from "./ready.ts";
 import { type Tried, tryAll } from "./sweep.ts";
 

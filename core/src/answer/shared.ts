@@ -1,6 +1,7 @@
 import { type Answer, type AnswerOptions, answer } from "../answer.ts";
 import type { Survey } from "../survey/case.ts";
-import { DRAWS, type DrawTable } from "./draws.ts";
+import type { DrawTable } from "./draw-table.ts";
+import { DRAWS } from "./draws.ts";
 import { roadOf } from "./road.ts";
 import { drawAt, settledAt } from "./settle.ts";
 

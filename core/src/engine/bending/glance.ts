@@ -1,8 +1,9 @@
 import type { Arch, ArchState } from "./arch.ts";
 import { release } from "./bend.ts";
 import { type Node, nodesAt } from "./path.ts";
-import { type LayerReading, readSection, type SectionReading } from "./read-section.ts";
+import { readSection } from "./read-section.ts";
 import type { Section, SectionState } from "./section.ts";
+import type { LayerReading, SectionReading } from "./section-reading.ts";
 
 /*
  * An arch under a force, read off the paths of its pieces: straight between the steps of a path, so good to about one

@@ -31,7 +31,7 @@ export {
   passFor,
   passTo,
 } from "./press.ts";
-export { type LayerReading, readSection, type SectionReading } from "./read-section.ts";
+export { readSection } from "./read-section.ts";
 export { embeddingMPa, governs, type RivetRow, rivetRow, timberBearingN } from "./rivets.ts";
 export {
   bendingStiffness,
@@ -41,6 +41,7 @@ export {
   unbent,
   type Wear,
 } from "./section.ts";
+export type { LayerReading, SectionReading } from "./section-reading.ts";
 export {
   damageOf,
   fitPlasticLife,

@@ -1,7 +1,7 @@
 import { type Balance, balanceAt, kept } from "./balance.ts";
-import type { SectionReading } from "./read-section.ts";
 import { rootOf } from "./root.ts";
 import { bendingStiffness, type Section, type SectionState } from "./section.ts";
+import type { SectionReading } from "./section-reading.ts";
 
 /** Longest step of strain at a section's faces; the path within a step is taken as straight. */
 const STEP_STRAIN = 1e-3;
