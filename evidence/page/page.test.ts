@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { CASE_VERSION } from "../../core/src/survey/case.ts";
 import { type ServedPage, servePage } from "./served-page.ts";
 
 /* What a person does with the page, in a real browser. What it cannot see: a phone, a thumb, the sun, a screen reader's voice. */
@@ -160,7 +161,7 @@ test("a file of an older version is brought up to date, and the page says that t
   );
   expect(await page.locator(".saved-line").textContent()).toMatch(/^Not saved/);
   const now = JSON.parse(await saved(page));
-  expect([now.version, now.horses[0]]).toEqual([2, horses[0]]);
+  expect([now.version, now.horses[0]]).toEqual([CASE_VERSION, horses[0]]);
   await page.close();
 });
 
