@@ -1,37 +1,23 @@
 import type { SurveyedSaddle } from "../survey/case.ts";
-import { Doubts } from "./doubt.ts";
-import { throughLegMm } from "./faces.ts";
 import type { Lacking } from "./model.ts";
-import type { PlateBelief } from "./plate.ts";
+import { believed, type PlateBelief } from "./plate.ts";
 
-export type InsertPosition = SurveyedSaddle["inserts"]["positions"][number];
-
-/**
- * The head that a position of the inserts makes, both sides the same. It was read as fitted, on the head's named face, so
- * nothing is added for a loose piece.
- */
+/** The head that position `index` of the inserts makes, both sides the same. It was read as fitted, on the head's named face. */
 export function buildInsert(
-  position: InsertPosition,
+  { spreadTips, halfAngle }: SurveyedSaddle["inserts"]["positions"][number],
   index: number,
-  { head }: SurveyedSaddle,
+  saddle: SurveyedSaddle,
 ): PlateBelief | Lacking {
-  const doubts = new Doubts();
-  const path = (word: string) => `saddle.inserts.positions.${index}.${word}`;
-  const outside = head.face === "outside";
-  if (head.face === "not-said") doubts.lack("saddle.head.face");
-  const spread = doubts.take(path("spreadTips"), position.spreadTips);
-  const angle = outside
-    ? doubts.take(path("halfAngle"), position.halfAngle)
-    : doubts.takeIfRead(path("halfAngle"), position.halfAngle);
-  const thickness = outside ? doubts.take("saddle.head.thickness", head.thickness) : undefined;
-  if (doubts.lacking.length > 0) return { lacking: doubts.lacking };
-  return {
-    at: (deviations) => {
-      const halfAngleRad = angle?.(deviations);
-      const walls =
-        thickness && halfAngleRad !== undefined ? 2 * throughLegMm(thickness(deviations), halfAngleRad) : 0;
-      return { spreadMm: spread(deviations) - walls, halfAngleRad };
+  return believed(
+    {
+      path: (word) => `saddle.inserts.positions.${index}.${word}`,
+      spread: ["spreadTips", spreadTips],
+      halfAngle,
+      face: saddle.head.face,
+      facePath: "saddle.head.face",
+      leg: ["saddle.head.thickness", saddle.head.thickness],
+      fitted: true,
     },
-    uncertain: doubts.uncertain,
-  };
+    saddle,
+  );
 }

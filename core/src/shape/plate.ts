@@ -75,7 +75,8 @@ interface AsRead {
   readonly fitted: boolean;
 }
 
-function believed(read: AsRead, { head }: SurveyedSaddle): PlateBelief | Lacking {
+/** The head that something exchanged makes, out of what was read of it. */
+export function believed(read: AsRead, { head }: SurveyedSaddle): PlateBelief | Lacking {
   const doubts = new Doubts();
   if (read.face === "not-said") doubts.lack(read.facePath);
   const spread = doubts.take(read.path(read.spread[0]), read.spread[1]);
