@@ -1,21 +1,17 @@
 import { readFileSync } from "node:fs";
+import { formsOf } from "../../core/src/answer/forms.ts";
+import { type FormsInDraw, inDraw, wholeAt } from "../../core/src/answer/whole.ts";
 import type { ThirdFit } from "../../core/src/fit/fit.ts";
-import { assumed } from "../../core/src/fit/load.ts";
-import { type LoadsRead, loadsRead } from "../../core/src/fit/loads-read.ts";
 import { MESHES } from "../../core/src/fit/panel-cells.ts";
-import { restOf } from "../../core/src/fit/rest.ts";
-import type { Back, Tree } from "../../core/src/shape/model.ts";
-import type { SurveyedHorse, SurveyedSaddle } from "../../core/src/survey/case.ts";
+import { opened } from "../../core/src/reach/move.ts";
+import type { Survey } from "../../core/src/survey/case.ts";
 import { readCase } from "../../core/src/survey/read-case.ts";
-import { backOf, beliefOf } from "../fit/model-forms.ts";
-import { opened } from "../frame/moved.ts";
 import { BACKS, type BackShape } from "./backs.ts";
 import { STEPS_MM, type Step, type Third } from "./claims.ts";
 import { fittedSaddle, horseOf } from "./saddle.ts";
 
 const DEG_PER_RAD = 180 / Math.PI;
 export const THIRDS: readonly Third[] = ["front", "middle", "rear"];
-/** At rest under the base set alone; at the peaks with straps, bars and four tissues as the program takes them unread. */
 export const LOADS = ["rest", "walk", "trot"] as const;
 export type LoadName = (typeof LOADS)[number];
 
@@ -27,15 +23,15 @@ export type Width = "fitted" | Step;
 export const WIDTHS: readonly Width[] = ["fitted", "narrow", "wide", "veryWide"];
 export type OnBack = { readonly [L in LoadName]: { readonly [W in Width]: Found } };
 
-/** All four widths on one back under all loads. */
+/** All four widths on one back, at rest and at the peaks of walk and trot: the program's own whole road at its means. */
 export function onBack(shape: BackShape): OnBack {
-  const horse = horseOf(shape);
-  const saddle = fittedSaddle(shape);
-  const back = backOf(horse);
-  const fitted = beliefOf(saddle).at({});
-  const loads = unread(saddle, horse);
-  const at = (width: Width) => underLoads(back, widened(fitted, width), loads);
-  const all = { fitted: at("fitted"), narrow: at("narrow"), wide: at("wide"), veryWide: at("veryWide") };
+  const drawn = inDraw(formsOf(caseOf(shape), 0), {});
+  const all = {
+    fitted: underLoads(drawn, 0),
+    narrow: underLoads(drawn, STEPS_MM.narrow),
+    wide: underLoads(drawn, STEPS_MM.wide),
+    veryWide: underLoads(drawn, STEPS_MM.veryWide),
+  };
   const under = (load: LoadName) => ({
     fitted: all.fitted[load],
     narrow: all.narrow[load],
@@ -45,18 +41,13 @@ export function onBack(shape: BackShape): OnBack {
   return { rest: under("rest"), walk: under("walk"), trot: under("trot") };
 }
 
-function widened(fitted: Tree, width: Width): Tree {
-  return opened(fitted, width === "fitted" ? 0 : STEPS_MM[width]);
-}
-
-function underLoads(back: Back, tree: Tree, loads: LoadsRead): { readonly [L in LoadName]: Found } {
-  const mass = { at: () => assumed("riderMassKg", {}), uncertain: [] };
-  const sitting = { tree, back, surface: back.surface({}), mass, deviations: {} };
-  const rest = restOf(sitting, MESHES.fine).pressed();
-  const { gaits } = restOf({ ...sitting, loads }, MESHES.fine).ridden();
+function underLoads(drawn: FormsInDraw, changeMm: number): { readonly [L in LoadName]: Found } {
+  const whole = wholeAt(drawn, opened(changeMm), { mesh: MESHES.fine });
+  const rest = whole?.pressed();
+  if (whole === undefined || rest === undefined) throw new Error("a reading is missing for the whole fit");
   const inGait = (wanted: string): Found => {
-    const found = gaits.find(({ gait }) => gait === wanted);
-    if (!found) return { refused: "no rest to begin with" };
+    const found = whole.ridden().gaits.find(({ gait }) => gait === wanted);
+    if (!found) return { refused: rest.ok ? "not ridden" : rest.why };
     return found.ok ? { meanKPa: meansOf(found.thirds) } : { refused: found.why };
   };
   return {
@@ -68,12 +59,12 @@ function underLoads(back: Back, tree: Tree, loads: LoadsRead): { readonly [L in 
   };
 }
 
-/** Loads as the program takes them where nobody read straps, bars, tissue or seat. */
-function unread(saddle: SurveyedSaddle, horse: SurveyedHorse): LoadsRead {
+/** The smallest case with this back and its saddle in it: rider, straps, bars, tissue and seat are as nobody read them. */
+function caseOf(shape: BackShape): Survey {
   const file = new URL("../../core/src/survey/fixtures/minimal.json", import.meta.url);
   const read = readCase(readFileSync(file, "utf8"));
   if (!read.ok) throw new Error("the smallest case cannot be read");
-  return loadsRead({ ...read.survey, saddle }, horse);
+  return { ...read.survey, saddle: fittedSaddle(shape), horses: [horseOf(shape)] };
 }
 
 /** Mean of both panels over each third, touching or not, kPa. */
