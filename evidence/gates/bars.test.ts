@@ -108,6 +108,12 @@ describe("from parts to the words of soundness", () => {
     ["cannot-be-seen", "not-looked"],
     ["unknown", "not-looked"],
   ])("a click, %s: %s", (found, word) => expect(rider({ "saddle.looked.noise": found })).toBe(word));
+  it("arch, rails and deck are structure; what hangs, and what the hands tell, can be put right", () => {
+    for (const part of ["head", "rails", "cantle"])
+      expect(rider({ [`saddle.looked.parts.${part}`]: "failed" })).toBe("failed-structure");
+    for (const place of ["parts.bars", "parts.webs", "parts.girth-straps", "squeeze", "flex", "twist"])
+      expect(rider({ [`saddle.looked.${place}`]: "failed" })).toBe("failed-renewable");
+  });
   it("layers count for the rider once they have failed", () => {
     expect(rider({ "saddle.looked.parts.layers": "failed" })).toBe("failed-structure");
     expect(rider({ "saddle.looked.parts.layers": "doubtful" })).toBe("sound");
