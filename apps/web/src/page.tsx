@@ -1,6 +1,7 @@
 import { useEffect, useState, useSyncExternalStore } from "react";
 import { Answers } from "./answers/answers.tsx";
 import { NextReading } from "./answers/next-reading.tsx";
+import { Ridden } from "./answers/ridden.tsx";
 import { WorkedOut } from "./answers/worked-out.tsx";
 import { FileKeys } from "./case/file-keys.tsx";
 import type { Hand } from "./desk/hand.ts";
@@ -41,6 +42,7 @@ export function Page({ hand }: { hand: Hand }) {
             <NoAnswer failed={desk.failed} />
           )}
           {desk.answer ? <WorkedOut answer={desk.answer} answering={desk.answering} /> : null}
+          {desk.answer ? <Ridden answer={desk.answer} /> : null}
           {desk.answer?.answers.next ? <NextReading next={desk.answer.answers.next} /> : null}
         </div>
         <Bench desk={desk} hand={hand} />

@@ -13,7 +13,8 @@ export type { DrawTable } from "@treewright/core/answer/draw-table.ts";
 export { type MovedHeads, movedHeads, type SweepPoint } from "@treewright/core/answer/moved-heads.ts";
 export { clearanceRead, headAtClearance, type Placed } from "@treewright/core/answer/placed.ts";
 export { drawsElsewhere } from "@treewright/core/answer/shared.ts";
-export type { PressureField, Rest } from "@treewright/core/fit/fit.ts";
+export type { GaitFit, PressureField, Rest } from "@treewright/core/fit/fit.ts";
+export { refusalSays } from "@treewright/core/fit/refusal-words.ts";
 export {
   horseWords,
   mayRideSays,
