@@ -2,7 +2,7 @@ import type { GaitMove } from "../answer/gait-moves.ts";
 import type { Answer } from "../answer/result.ts";
 import { ASSUMED_LOADS, type AssumedLoad } from "../fit/assumed-loads.ts";
 import type { GaitFit, RiddenThird } from "../fit/fit.ts";
-import { forceCurve } from "../fit/force-curve.ts";
+import { forceCurve, partUnder } from "../fit/force-curve.ts";
 import { BEATS, peakRange, type RiddenGait } from "../fit/gaits.ts";
 import { type LoadsRead, loadsRead } from "../fit/loads-read.ts";
 import { refusalSays } from "../fit/refusal-words.ts";
@@ -40,11 +40,19 @@ function rowOf(gait: GaitFit, ridden: RiddenGait, moves: readonly GaitMove[]): G
   const [lo, hi] = peakRange(peak);
   return {
     name: gait.says,
-    peak: `${gait.times.toFixed(2)} times the weight (${lo.toFixed(2)} to ${hi.toFixed(2)}), ${BEATS[gait.gait]} a stride; ${peak.source}, ${peak.status}`,
+    peak: `${gait.times.toFixed(2)} times the weight (${lo.toFixed(2)} to ${hi.toFixed(2)}), ${BEATS[gait.gait]} a stride${freeSays(gait.times)}; ${peak.source}, ${peak.status}`,
     curves: [gait.times, lo, hi].map(twoBeats),
     thirds: gait.ok ? THIRDS.map((third) => sidesOf(third, gait.thirds, own)) : [],
     why: gait.ok ? undefined : refusalSays(gait.why),
   };
+}
+
+/** Under so little of the weight the back counts as free, for the words alone. */
+const FREE_UNDER = 0.1;
+
+function freeSays(times: number): string {
+  const free = partUnder(forceCurve(times), FREE_UNDER);
+  return free === 0 ? "" : `, under a tenth of the weight for ${(100 * free).toFixed(0)} % of it`;
 }
 
 function sidesOf(third: string, thirds: readonly RiddenThird[], moves: readonly GaitMove[]) {

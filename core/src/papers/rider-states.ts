@@ -49,6 +49,6 @@ function mountingSays(
 
 function mountedSays(from: string, found: Mounting | NoRest): string {
   if (!found.ok) return `Mounting from ${from}: ${refusalSays(found.why)}`;
-  const { rollRad, sideForceN, offBearingSideN, frontNearN } = found;
-  return `Mounting near side from ${from}: the saddle rolls ${(rollRad * DEG_PER_RAD).toFixed(1)}° and is pushed to the near side by ${sideForceN.toFixed(0)} N; were the off side of the withers to hold that alone, ${offBearingSideN.toFixed(0)} N would come there against ${frontNearN.toFixed(0)} N on the near side in front.`;
+  const { rollRad, sideForceN, offBearingSideN, frontNearN, frontOffN } = found;
+  return `Mounting near side from ${from}: the saddle rolls ${(rollRad * DEG_PER_RAD).toFixed(1)}° and is pushed to the near side by ${sideForceN.toFixed(0)} N; were the off side of the withers to hold that alone, ${offBearingSideN.toFixed(0)} N would come there (${frontOffN.toFixed(0)} N without) against ${frontNearN.toFixed(0)} N on the near side in front.`;
 }
