@@ -1,6 +1,6 @@
 import { spawnSync } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
-import { FINE, recordOf } from "../second-ways/compare.ts";
+import { FINE, recordsOf } from "../second-ways/compare.ts";
 import { restOfElements } from "../second-ways/finite-elements.ts";
 import { SOFT_LAYERS } from "../second-ways/soft-layer.ts";
 import { onSprings } from "../second-ways/springs.ts";
@@ -12,7 +12,7 @@ const AGAIN = 1e-3;
 
 const version = spawnSync("ccx", ["-v"], { encoding: "utf8" }).stdout.match(/Version\s+(\S+)/i)?.[1] ?? "";
 const program = `CalculiX ccx ${version} (Debian)`;
-const records = SOFT_LAYERS.map((given) => {
+const records = SOFT_LAYERS.flatMap((given) => {
   const start = performance.now();
   const springs = onSprings(given);
   const springsMs = performance.now() - start;
@@ -20,7 +20,7 @@ const records = SOFT_LAYERS.map((given) => {
   console.log(
     `${given.id}: ${rest.elements} elements, ${(rest.ms / 1000).toFixed(1)} s a pose, ${rest.runs} poses; bed of springs ${springsMs.toFixed(0)} ms at 25,920 cells`,
   );
-  return recordOf(given, rest, program);
+  return recordsOf(given, rest, program);
 });
 if (process.argv.includes("--write")) writeFileSync(file, `${JSON.stringify(records, null, 1)}\n`);
 else {

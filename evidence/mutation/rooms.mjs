@@ -1,0 +1,53 @@
+// What is mutated, which tests must see it, and how many of the mutants they must see.
+
+/** Rooms by name: files, tests, and the least score in per cent. */
+export const ROOMS = {
+  judge: {
+    mutate: ["core/src/judge/**/*.ts"],
+    tests: ["evidence/gates/**/*.test.ts"],
+    least: 90,
+  },
+  fit: {
+    mutate: ["core/src/fit/**/*.ts"],
+    tests: ["evidence/fit/**/*.test.ts"],
+    least: 80,
+  },
+  reach: {
+    mutate: ["core/src/reach/**/*.ts"],
+    tests: ["reach", "frame", "bending", "heat", "plates"].map((room) => `evidence/${room}/**/*.test.ts`),
+    least: 80,
+  },
+};
+
+/** Words are read by eye and by tests of their own: a mutant of a text is not one of the calculation. */
+const NOT_MUTATED = ["StringLiteral"];
+/** A mutant that loops for ever is stopped this long after its tests took what they took unmutated, ms. */
+const HANGS_AFTER_MS = 20_000;
+
+/** Settings of Stryker for one room, or for a few of its files. */
+export function settingsOf(room, files) {
+  return {
+    packageManager: "npm",
+    plugins: ["@stryker-mutator/vitest-runner"],
+    testRunner: "vitest",
+    vitest: { configFile: "evidence/mutation/vitest.config.ts", related: false },
+    mutate: [...files, "!**/*.test.ts"],
+    mutator: { excludedMutations: NOT_MUTATED },
+    // Each mutant meets only the tests that pass through it, and stops at the first that sees it.
+    coverageAnalysis: "perTest",
+    concurrency: 2,
+    timeoutMS: HANGS_AFTER_MS,
+    timeoutFactor: 2,
+    tempDirName: ".cache/mutation",
+    ignorePatterns: [".cache", "docs", "dist"],
+    reporters: ["json", "progress-append-only"],
+    jsonReporter: { fileName: reportOf(room) },
+    allowConsoleColors: false,
+    disableTypeChecks: false,
+    // Kept between runs: only what changed, or whose tests changed, is run again.
+    incremental: true,
+    incrementalFile: `.cache/mutation-${room}-kept.json`,
+  };
+}
+
+export const reportOf = (room) => `.cache/mutation-${room}.json`;

@@ -1,0 +1,20 @@
+import { resolve } from "node:path";
+import { defineConfig } from "vitest/config";
+import { ROOMS } from "./rooms.mjs";
+
+/** The tests that must see the mutants of one room; the room's name comes in the environment. */
+const room = process.env.MUTATED_ROOM;
+const tests = room !== undefined && room in ROOMS ? ROOMS[room as keyof typeof ROOMS].tests : [];
+
+export default defineConfig({
+  // The packages' own names would lead out of the mutated copy, to the code as it stands.
+  resolve: {
+    alias: [{ find: /^@treewright\/core\//, replacement: `${resolve("core/src")}/` }],
+  },
+  test: {
+    include: tests,
+    exclude: ["**/node_modules/**"],
+    testTimeout: 300_000,
+    retry: 0,
+  },
+});
