@@ -11,7 +11,7 @@ const found = z.union([
 const widths = z.strictObject({ fitted: found, narrow: found, wide: found, veryWide: found });
 const all = z.record(z.string(), z.strictObject({ rest: widths, walk: widths, trot: widths }));
 
-export const FROZEN_FILE = new URL("./found.json", import.meta.url);
+export const FROZEN_FILE = new URL("./results.json", import.meta.url);
 export const PAGE = new URL("../../docs/explanation/how-we-know.md", import.meta.url);
 
 /** What was found when it was last frozen. */
@@ -20,7 +20,7 @@ export const frozen = (): { readonly [id: string]: OnBack } =>
   JSON.parse(JSON.stringify(all.parse(JSON.parse(readFileSync(FROZEN_FILE, "utf8")))));
 
 const digits = (_: string, value: unknown): unknown =>
-  typeof value === "number" ? Number(value.toPrecision(6)) : value;
+  typeof value === "number" ? Number(value.toPrecision(9)) : value;
 
 export const frozenText = (): string => `${JSON.stringify(allBacks(), digits, 1)}\n`;
 

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { COARSE, COLUMNS, deckHash, frozenOf, mapApart, ROWS, thirdsN } from "./compare.ts";
+import { COARSE, COLUMNS, deckHash, frozenOf, frozenThirds, mapApart, ROWS, thirdsN } from "./compare.ts";
 import { solveAt } from "./finite-elements.ts";
 import { blocksOf } from "./on-nodes.ts";
 import { onHorse, SOFT_LAYERS, SQUARE } from "./soft-layer.ts";
@@ -23,6 +23,21 @@ test("the map inside the contact is within 6 % (rms of blocks of 5 cm2)", () => 
     const { rms, most } = mapApart(given, frozenOf(given.id));
     console.log(`${given.id}: map apart by ${percent(rms)} rms, ${percent(most)} at most`);
     expect(rms).toBeLessThan(0.06);
+  }
+});
+
+test("no third is further off than 4 %, and each would be if it were 10 % more", () => {
+  for (const given of SOFT_LAYERS) {
+    const elements = frozenThirds(given);
+    const springs = Object.entries(thirdsN(onSprings(given).forces));
+    const off = springs.map(([third, force]) => force / (elements[third] ?? Number.NaN) - 1);
+    console.log(
+      `${given.id}: ${springs.map(([third], at) => `${third} ${percent(off[at] ?? 0)}`).join(", ")}`,
+    );
+    for (const one of off) {
+      expect(Math.abs(one)).toBeLessThan(0.04);
+      expect(Math.abs((1 + one) * 1.1 - 1)).toBeGreaterThan(0.04);
+    }
   }
 });
 
