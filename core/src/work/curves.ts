@@ -1,0 +1,75 @@
+import type { Half, Section } from "../engine/bending/index.ts";
+import { drawUniform } from "../engine/random.ts";
+import { bendingHead, type HeadArchBelief } from "../reach/bend/head-arch.ts";
+import { changesThatBent, throughPast } from "../reach/bend/past.ts";
+import { drawDeviations } from "../shape/draw.ts";
+import type { Deviations } from "../shape/model.ts";
+import type { SurveyedSaddle } from "../survey/case.ts";
+import type { HalfCurve } from "./half-curve.ts";
+import { pressCurve, type Way } from "./press-curve.ts";
+
+/** Heads that may be the one in the press, as tables. */
+export interface HeadCurves {
+  readonly stuff: HeadArchBelief["stuff"];
+  readonly curves: readonly HalfCurve[];
+}
+
+/** Heads drawn before the first pass: the 90 % interval is steady to a twentieth of its width. */
+export const HEADS_DRAWN = 500;
+/** Strips through a layer here, half as many as reach takes: 2 parts in a hundred of what is kept (assumption), far below the doubt. */
+const FIBRES = 4;
+
+/** Draws heads from the ranges of reach/bend, with all that was read of this one. undefined where its head is not one that is bent, or was not read. */
+export function headCurves(
+  saddle: SurveyedSaddle,
+  way: Way,
+  seed: number,
+  count = HEADS_DRAWN,
+): HeadCurves | undefined {
+  const belief = bendingHead(saddle);
+  if (belief === undefined) return undefined;
+  const drawn = Array.from({ length: count }, (_, i) =>
+    curveAt(belief, drawnHead(belief, seed, i), saddle, way),
+  );
+  const curves = drawn.filter((one) => one !== undefined);
+  return curves.length === 0 ? undefined : { stuff: belief.stuff, curves };
+}
+
+/** What draw `i` of a seed has off the base values. */
+export function drawnHead(belief: HeadArchBelief, seed: number, i: number): Deviations {
+  return { ...drawDeviations(belief.uncertain, seed, i), ...harder(belief, seed, i) };
+}
+
+/** Some plates are of spring steel: this part of all heads, MPa (from memory: 600 and more). */
+const HARDER = { id: "bend.yield.MPa", part: 0.12, lo: 400, hi: 750 };
+
+function harder({ uncertain }: HeadArchBelief, seed: number, i: number): Deviations {
+  const plates = uncertain.find(({ id }) => id === HARDER.id);
+  if (plates === undefined || drawUniform(seed, i, "harder plates") > HARDER.part) return {};
+  const yieldMPa = HARDER.lo + (HARDER.hi - HARDER.lo) * drawUniform(seed, i, "how hard plates are");
+  return { [HARDER.id]: yieldMPa - plates.mean };
+}
+
+/** The table of one head. undefined where it gives way. */
+export function curveAt(
+  belief: HeadArchBelief,
+  deviations: Deviations,
+  saddle: SurveyedSaddle,
+  way: Way,
+): HalfCurve | undefined {
+  const { arch, head } = belief.at(deviations, "alike");
+  const half = coarse(arch[0]);
+  const upperMm = head.depthMm - (head.upperBelowCrownMm ?? UPPER_BELOW_CROWN_MM);
+  return pressCurve(half, throughPast([half, half], changesThatBent(saddle)).state, way, upperMm);
+}
+/** Where the upper level lies when nobody said. Common practice, no source: about 35 mm below the crown. */
+const UPPER_BELOW_CROWN_MM = 35;
+
+function coarse(half: Half): Half {
+  const known = new Map<Section, Section>();
+  return half.map((piece) => {
+    const section = known.get(piece.section) ?? { ...piece.section, fibres: FIBRES };
+    known.set(piece.section, section);
+    return { ...piece, section };
+  });
+}
