@@ -24,7 +24,7 @@ export interface Road {
 
 /** Halves of a wanted head that differ by less than this are even, mm (assumption: below what a curve reads). */
 const EVEN_MM = 2;
-/** A look at what another reading would change tries every so many millimetres of a press. */
+/** A look at what another reading would change tries every press that is open, and of those that are shut one in so many millimetres. */
 const LOOK_STEP_MM = 4;
 
 export function roadOf(survey: Survey, horseIndex: number, seed: number): Road {
@@ -64,7 +64,7 @@ export function roadWith(road: Road, survey: Survey, path: string, seed: number)
   if (ready.today === undefined)
     return { ...road, survey, settings: [], own: undefined, others: [], lacking };
   const settings = settingsOf(survey, ready.today.head.spreadMm).filter(
-    (one) => one.way !== "press" || one.changeMm % LOOK_STEP_MM === 0,
+    (one) => one.way !== "press" || one.shutBy.length === 0 || one.changeMm % LOOK_STEP_MM === 0,
   );
   const others = road.others.map(({ ready: before }) =>
     tryAll(readyFor(survey, before.horseIndex, seed, COARSE, before), settings, COARSE),

@@ -1,5 +1,5 @@
 import type { Choice } from "./choice.ts";
-import { lacksForExchange, lacksForPress } from "./evidence.ts";
+import { lacksForExchange, lacksForPress, measure } from "./evidence.ts";
 import type { Fault } from "./faults.ts";
 import { headChoice } from "./head.ts";
 import type { Assume } from "./judged.ts";
@@ -13,11 +13,18 @@ export function head(known: Known, faults: readonly Fault[], assume: Assume): Ch
   if (known.tried.length === 0)
     return { wish: "measure-more", rules: ["fit-cannot-tell"], also: [], missing: known.lacking };
   const choice = headChoice(known, assume);
+  const { template, path } = known;
+  if (choice.wish === "spent" && template?.value === undefined && isOpenToPress(known))
+    return measure("fit-press-needs-template", template?.missing ?? [`${path}.template`]);
   const changeMm = choice.setting?.setting.changeMm ?? 0;
   if (changeMm < 0 && isWasted(known, assume)) return wasted(known);
   const lacks = lacksFor(known, choice, changeMm);
   return lacks === undefined ? choice : { ...choice, ...lacks, also: [choice.wish] };
 }
+
+/** Some press is not shut: how far one would have to go decides, and two angles subtracted cannot tell that. */
+const isOpenToPress = ({ tried }: Known): boolean =>
+  tried.some(({ candidate: { setting } }) => setting.way === "press" && setting.shutBy.length === 0);
 
 /** What the head's own choice still lacks, by how it would be moved; what is bent is bent for every horse of the saddle. */
 function lacksFor(known: Known, { wish, setting }: Choice, changeMm: number): Choice | undefined {
