@@ -1,8 +1,7 @@
-import { movedBy } from "@treewright/core/answer/follows.ts";
 import { formsOf } from "@treewright/core/answer/forms.ts";
 import { inDraw, type Whole, wholeAt } from "@treewright/core/answer/whole.ts";
 import { MESHES } from "@treewright/core/fit/panel-cells.ts";
-import { opened } from "@treewright/core/reach/move.ts";
+import { AS_FOUND } from "@treewright/core/reach/move.ts";
 import { readCase } from "@treewright/core/survey/read-case.ts";
 import type { Check } from "../published/checks.ts";
 import { type Actual, published } from "../published/published.ts";
@@ -18,27 +17,15 @@ function checkRoad(): void {
   const read = readCase(JSON.stringify(reference(ID).inputs));
   if (!read.ok) throw new Error(read.problems.map(({ where, allowed }) => `${where}: ${allowed}`).join("; "));
   const means = inDraw(formsOf(read.survey, 0), {});
-  const at = (changeMm: number): Whole => {
-    const whole = wholeAt(means, opened(changeMm), { mesh: MESHES.fine });
-    if (!whole?.rest?.ok) throw new Error(`no rest at ${changeMm} mm`);
-    return whole;
-  };
-  const today = at(0);
-  const seat = today.rest?.ok ? today.rest : undefined;
+  const today = wholeAt(means, AS_FOUND, { mesh: MESHES.fine });
+  if (!today?.rest?.ok) throw new Error("no rest");
+  const seat = today.rest;
   published(`${ID}/today`, {
-    heaveMm: seat?.heaveMm ?? Number.NaN,
-    headUpDeg: (seat?.headUpRad ?? Number.NaN) * DEG_PER_RAD,
-    rollDeg: (seat?.rollRad ?? Number.NaN) * DEG_PER_RAD,
+    heaveMm: seat.heaveMm,
+    headUpDeg: seat.headUpRad * DEG_PER_RAD,
+    rollDeg: seat.rollRad * DEG_PER_RAD,
     ...thirds(today, ["meanKPa", "share"]),
   });
-  for (const [name, changeMm] of [
-    ["plus6", 6],
-    ["minus4", -4],
-  ] as const) {
-    const after = at(changeMm);
-    const { clearanceMm = Number.NaN, seatDeg = Number.NaN } = movedBy(today, after);
-    published(`${ID}/${name}`, { clearanceMm, seatDeg, ...thirds(after, ["share"]) });
-  }
 }
 
 function thirds(whole: Whole, what: readonly ("meanKPa" | "share")[]): { [name: string]: Actual } {
