@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { joined } from "../../core/src/answer/draw-table.ts";
 import { drawsElsewhere, sharedAnswer } from "../../core/src/answer/shared.ts";
 import { type Answer, answer } from "../../core/src/answer.ts";
 import { SEED, surveyOf } from "./examples.ts";
@@ -23,7 +24,7 @@ async function shared(name: string) {
   const asked: [string | undefined, number, number][] = [];
   const road = sharedAnswer(surveyOf(name), options, async (settingId, from, to) => {
     asked.push([settingId, from, to]);
-    return drawsElsewhere(surveyOf(name), options, settingId, from, to);
+    return joined([...drawsElsewhere(surveyOf(name), options, settingId, from, to)]);
   });
   const all: Answer[] = [];
   for (;;) {

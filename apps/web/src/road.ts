@@ -9,7 +9,7 @@ import { horseShutsFit } from "@treewright/core/judge/horse-flag.ts";
 import type { Survey } from "@treewright/core/survey/case.ts";
 import type { CaseRead } from "@treewright/core/survey/read-case.ts";
 
-export type { DrawTable } from "@treewright/core/answer/draw-table.ts";
+export { type DrawTable, joined } from "@treewright/core/answer/draw-table.ts";
 export { type MovedHeads, movedHeads, type SweepPoint } from "@treewright/core/answer/moved-heads.ts";
 export { clearanceRead, headAtClearance, type Placed } from "@treewright/core/answer/placed.ts";
 export { drawsElsewhere } from "@treewright/core/answer/shared.ts";

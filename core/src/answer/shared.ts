@@ -11,21 +11,27 @@ export type OtherHand = (settingId: string | undefined, from: number, to: number
 /** The second half of the draws is the other hand's. */
 const HALF = DRAWS / 2;
 
-/** What the other hand does: it goes the road by itself, so only names and numbers pass between the two. */
-export function drawsElsewhere(
+/** Draws between two looks at whether they are still wanted. */
+const SLICE = 50;
+
+/**
+ * What the other hand does, a slice at a time, to be joined: it goes the road by itself, so only names and numbers pass
+ * between the two.
+ */
+export function* drawsElsewhere(
   survey: Survey,
   { horse, seed }: AnswerOptions,
   settingId: string | undefined,
   from: number,
   to: number,
-): DrawTable {
+): Generator<DrawTable, void> {
   const road = roadOf(survey, horse, seed);
   const settled = settledAt(
     road,
     road.settings.find(({ id }) => id === settingId),
   );
   if (settled === undefined) throw new RangeError(`${settingId}: nothing of this case can be drawn`);
-  return drawAt(settled, seed, from, to);
+  for (let at = from; at < to; at += SLICE) yield drawAt(settled, seed, at, Math.min(to, at + SLICE));
 }
 
 /** The answers of `answer`, digit for digit, with the draws shared between two workers. */
@@ -39,7 +45,7 @@ export async function* sharedAnswer(
   let drawn: Promise<DrawTable> | undefined;
   while (!step.done) {
     const { draws, answers } = step.value;
-    drawn ??= otherHand(answers.setting?.id, HALF, DRAWS);
+    drawn ??= heldBack(otherHand(answers.setting?.id, HALF, DRAWS));
     yield step.value;
     // Begun anew for another setting, one hand draws it all.
     const joins = draws.count === HALF ? await drawn : undefined;
@@ -47,6 +53,12 @@ export async function* sharedAnswer(
     if (joins !== undefined) drawn = Promise.resolve(NOTHING);
   }
   return step.value;
+}
+
+/** Who has stopped asking is not told that the draws were refused; who still waits is. */
+function heldBack(drawn: Promise<DrawTable>): Promise<DrawTable> {
+  drawn.catch(() => undefined);
+  return drawn;
 }
 
 const NOTHING: DrawTable = { from: 0, to: 0, values: {} };

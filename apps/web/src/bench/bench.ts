@@ -4,6 +4,7 @@ import {
   answersShared,
   type DrawTable,
   drawsElsewhere,
+  joined,
   type MovedHeads,
   movedHeads,
   type OtherHand,
@@ -20,6 +21,7 @@ const breathe = () => new Promise<void>((done) => setTimeout(done, 0));
 let known: { text: string; survey: Survey } | undefined;
 let heads: { text: string; horse: number; moved: MovedHeads } | undefined;
 let newest = 0;
+let newestDraws = 0;
 
 function surveyOf(text: string): Survey {
   if (known?.text === text) return known.survey;
@@ -54,9 +56,23 @@ const bench = {
       await breathe();
     }
   },
-  /** Half of the draws of an answer that is worked out elsewhere. */
-  draws(text: string, horse: number, settingId: string | undefined, from: number, to: number): DrawTable {
-    return drawsElsewhere(surveyOf(text), { horse, seed: SEED }, settingId, from, to);
+  /** Half of the draws of an answer that is worked out elsewhere. Refused when a newer request has come in: nobody waits for it then. */
+  async draws(
+    text: string,
+    horse: number,
+    settingId: string | undefined,
+    from: number,
+    to: number,
+  ): Promise<DrawTable> {
+    newestDraws += 1;
+    const mine = newestDraws;
+    const slices: DrawTable[] = [];
+    for (const slice of drawsElsewhere(surveyOf(text), { horse, seed: SEED }, settingId, from, to)) {
+      slices.push(slice);
+      await breathe();
+      if (mine !== newestDraws) throw new Error("these draws are no longer wanted");
+    }
+    return joined(slices);
   },
   /** Heads moved by these changes of spread, each with the whole tree and its fit. */
   sweep(text: string, horse: number, changesMm: readonly number[]): (SweepPoint | undefined)[] {
