@@ -1,3 +1,4 @@
+import { isRead } from "../../survey/reading.ts";
 import type { Choice } from "./choice.ts";
 import { lacksForExchange, lacksForPress, measure } from "./evidence.ts";
 import type { Fault } from "./faults.ts";
@@ -13,14 +14,20 @@ export function head(known: Known, faults: readonly Fault[], assume: Assume): Ch
   if (known.tried.length === 0)
     return { wish: "measure-more", rules: ["fit-cannot-tell"], also: [], missing: known.lacking };
   const choice = headChoice(known, assume);
-  const { template, path } = known;
-  if (choice.wish === "spent" && template?.value === undefined && isOpenToPress(known))
-    return measure("fit-press-needs-template", template?.missing ?? [`${path}.template`]);
+  const unread = unreadOfTemplate(known);
+  if (choice.wish === "spent" && unread.length > 0 && isOpenToPress(known))
+    return measure("fit-press-needs-template", unread);
   const changeMm = choice.setting?.setting.changeMm ?? 0;
   if (changeMm < 0 && isWasted(known, assume)) return wasted(known);
   const lacks = lacksFor(known, choice, changeMm);
   return lacks === undefined ? choice : { ...choice, ...lacks, also: [choice.wish] };
 }
+
+/** Feelers of the template that were not read, by path. */
+const unreadOfTemplate = ({ horse, path }: Known): readonly string[] =>
+  Object.entries(horse.template).flatMap(([name, feeler]) =>
+    isRead(feeler) ? [] : [`${path}.template.${name}`],
+  );
 
 /** Some press is not shut: how far one would have to go decides, and two angles subtracted cannot tell that. */
 const isOpenToPress = ({ tried }: Known): boolean =>
