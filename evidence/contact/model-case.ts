@@ -1,5 +1,6 @@
 import type { ContactProblem, Law } from "@treewright/core/engine/contact/problem.ts";
 import { type Strip, type StripCells, stripCells } from "@treewright/core/engine/contact/strip-cells.ts";
+import { pow } from "@treewright/core/engine/number/index.ts";
 import { z } from "zod";
 import { reference } from "../published/registry.ts";
 import { analyticBack, polynomial } from "./back.ts";
@@ -103,7 +104,8 @@ function cellsOf({ panel, head, mesh }: CaseInputs): StripCells {
     high: strip,
     faceCurvature: panel.kp,
     turnHeight: head.zcr,
-    turn: (x) => half * (head.r + (1 - head.r) * (1 - x / panel.L) ** head.n),
+    // The host's own power differs in its last bit between engines; the cases must not.
+    turn: (x) => half * (head.r + (1 - head.r) * pow(1 - x / panel.L, head.n)),
   });
 }
 
