@@ -4,6 +4,7 @@ import { ask } from "./commands/ask.ts";
 import { check } from "./commands/check.ts";
 import { explain } from "./commands/explain.ts";
 import { newCase } from "./commands/new.ts";
+import { passes } from "./commands/passes.ts";
 import { plates } from "./commands/plates.ts";
 import { schema } from "./commands/schema.ts";
 import { sizes } from "./commands/sizes.ts";
@@ -17,6 +18,7 @@ export const commands: readonly Command[] = [
   ask,
   plates,
   sizes,
+  passes,
   template,
   explain,
   schema,

@@ -1,7 +1,8 @@
 import { show, usualUnit } from "../engine/quantity/index.ts";
 import { CASE_BYTES_MAX, CASE_FORMAT, CASE_VERSION } from "./case.ts";
 import { INSTRUMENT_RECORDS, type InstrumentRecord } from "./instrument-records.ts";
-import { FIELDS, type FieldRecord, STOCK_FIELDS } from "./schema-fields.ts";
+import { JOB_FORMAT, JOB_PATH, JOB_VERSION } from "./job.ts";
+import { FIELDS, type FieldRecord, JOB_FIELDS, STOCK_FIELDS } from "./schema-fields.ts";
 import { STOCK_FORMAT, STOCK_PATH, STOCK_VERSION } from "./stock.ts";
 
 /** The reference page of the case file, as Markdown, out of the schema and the table of instruments. */
@@ -15,6 +16,20 @@ export function describeCase(): string {
 export function describeStock(): string {
   return [STOCK_HEAD, ...sections(STOCK_FIELDS, STOCK_PATH)].join("\n");
 }
+
+/** The reference page of a job at the press. */
+export function describeJob(): string {
+  return [JOB_HEAD, ...sections(JOB_FIELDS, JOB_PATH)].join("\n");
+}
+
+const JOB_HEAD = `# The job file
+
+<!-- Made from the schema by \`npm run docs\`. Change the schema, not this page. -->
+
+A job is one JSON file: what is wanted of one head at the press, the head before the first pass, and every pass as it
+was measured. It begins \`{ "format": "${JOB_FORMAT}", "version": ${JOB_VERSION}, … }\`. Measured places hold what they
+hold in [the case file](case-file.md). A tree dressed and the same tree bare are two jobs. For the bench alone.
+`;
 
 const STOCK_HEAD = `# The stock file
 

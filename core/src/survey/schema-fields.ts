@@ -2,6 +2,7 @@ import type { z } from "zod";
 import { type QuantityKind, usualUnit } from "../engine/quantity/index.ts";
 import type { Instrument } from "../terms/instruments.ts";
 import { caseSchema } from "./case.ts";
+import { JOB_PATH, jobSchema } from "./job.ts";
 import { type Bare, bare, bounds, sizeOf } from "./schema-bare.ts";
 import { STOCK_PATH, stockSchema } from "./stock.ts";
 
@@ -99,8 +100,11 @@ export const FIELDS: readonly FieldRecord[] = walk("", caseSchema);
 /** Every place of a stock of plates, below "stock". */
 export const STOCK_FIELDS: readonly FieldRecord[] = walk(STOCK_PATH, stockSchema);
 
+/** Every place of a job at the press, below "job". */
+export const JOB_FIELDS: readonly FieldRecord[] = walk(JOB_PATH, jobSchema);
+
 const BY_PATH: ReadonlyMap<string, FieldRecord> = new Map(
-  [...FIELDS, ...STOCK_FIELDS].map((field) => [field.path, field]),
+  [...FIELDS, ...STOCK_FIELDS, ...JOB_FIELDS].map((field) => [field.path, field]),
 );
 
 /** The field at a path with or without indexes: `horses[0].age` or `horses[].age`. */

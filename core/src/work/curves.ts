@@ -26,6 +26,21 @@ export function headCurves(
   seed: number,
   count = HEADS_DRAWN,
 ): HeadCurves | undefined {
+  const known = DRAWN.get(saddle);
+  const key = `${way} ${seed} ${count}`;
+  if (known?.key === key) return known.curves;
+  const curves = drawCurves(saddle, way, seed, count);
+  DRAWN.set(saddle, { key, curves });
+  return curves;
+}
+
+/** The last drawn of each saddle: the same one asked for again is not worked out again. */
+const DRAWN = new WeakMap<
+  SurveyedSaddle,
+  { readonly key: string; readonly curves: HeadCurves | undefined }
+>();
+
+function drawCurves(saddle: SurveyedSaddle, way: Way, seed: number, count: number): HeadCurves | undefined {
   const belief = bendingHead(saddle);
   if (belief === undefined) return undefined;
   const drawn = Array.from({ length: count }, (_, i) =>

@@ -32,3 +32,10 @@ export const TRAVEL_SET_MM = 0.3;
 export const FORCE_NOISE = 0.05;
 /** Hold that `relaxes` is told for, min, and what a pass is held where nobody wrote it down. Common practice, no source: 5 to 15. */
 export const HOLD_MIN = 10;
+/** One reading of a press's gauge, as part of the force. Assumption. */
+export const GAUGE_OWN = 0.03;
+/** Walks back in the day after the last pass. From memory: wood 1 to 3 mm at the tips, polymer with a bar 20 to 40 % of the change. */
+export const WALKS_BACK = {
+  wood: "1 to 3 mm at the tips walk back within 24 h (from memory)",
+  polymer: "20 to 40 % of the change walks back within a day to a week (from memory)",
+} as const;

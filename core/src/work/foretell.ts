@@ -73,8 +73,8 @@ export function foretell(
     nearMm: interval(near),
     offMm: interval(off),
     mostKeptMm: both.reduce((most, one) => Math.max(most, one), 0),
-    forceN: interval(force),
-    stretch: interval(stretch),
+    forceN: interval(force, 1),
+    stretch: interval(stretch, 1),
   };
 }
 
@@ -83,9 +83,15 @@ export function keptNow({ particles }: PressBelief): Interval {
   return interval(Float64Array.from(particles, ({ keptMm }) => keptMm[0] + keptMm[1]));
 }
 
-function interval(values: Float64Array): Interval {
+/** The same of each half. */
+export function keptBySide({ particles }: PressBelief): { readonly near: Interval; readonly off: Interval } {
+  const of = (k: 0 | 1) => interval(Float64Array.from(particles, ({ keptMm }) => keptMm[k]));
+  return { near: of(0), off: of(1) };
+}
+
+function interval(values: Float64Array, wider = WIDER): Interval {
   values.sort();
   const mid = quantile(values, 0.5);
-  const end = (part: number) => mid + WIDER * (quantile(values, part) - mid);
+  const end = (part: number) => mid + wider * (quantile(values, part) - mid);
   return { lo: end(0.05), mid, hi: end(0.95) };
 }
