@@ -3,10 +3,10 @@ import { drawNormal } from "@treewright/core/engine/random.ts";
 import { bendingHead } from "@treewright/core/reach/bend/head-arch.ts";
 import type { Deviations } from "@treewright/core/shape/model.ts";
 import { readCase } from "@treewright/core/survey/read-case.ts";
-import { firstBelief, type Particle, unpressed } from "@treewright/core/work/belief.ts";
+import { firstBelief, unpressed } from "@treewright/core/work/belief.ts";
 import { curveAt, drawnHead, headCurves } from "@treewright/core/work/curves.ts";
 import { nextPass } from "@treewright/core/work/next-pass.ts";
-import { type PassTold, tableHead, workThrough } from "./simulate.ts";
+import { type PassTold, type TrueHead, tableHead, workThrough } from "./simulate.ts";
 
 /** Another one by SEED=1 npx vitest run evidence/work. */
 export const SEED = Number(process.env.SEED ?? 4242);
@@ -30,36 +30,49 @@ export interface Differs {
   readonly springBack: number;
 }
 
-/** A head of none of the tables believed. */
-function trueHead({ moved, wider, springBack }: Differs, i: number): Particle | undefined {
-  const head = bendingHead(saddle);
-  if (head === undefined) return undefined;
-  const drawn = drawnHead(head, SEED + 1, i);
-  const ranges = new Map(head.uncertain.map((one) => [one.id, one]));
-  const deviations: Deviations = Object.fromEntries(
+export const HEAD = bendingHead(saddle);
+/** What chance does to head `i` in a pass. */
+export const noiseOf = (i: number) => (name: string, pass: number) =>
+  drawNormal(SEED + 3, i * 64 + pass, name);
+
+/** Deviations of a head of none of the tables believed. */
+export function trueDeviations({ moved, wider }: Differs, i: number): Deviations {
+  if (HEAD === undefined) throw new Error("the example's head is not one that is bent");
+  const drawn = drawnHead(HEAD, SEED + 1, i);
+  const ranges = new Map(HEAD.uncertain.map((one) => [one.id, one]));
+  return Object.fromEntries(
     Object.entries(drawn).map(([id, by]) => {
       const range = ranges.get(id);
       const half = range?.kind === "range" && STIFFENS.has(id) ? range.hi - range.mean : 0;
       return [id, wider * by + moved * half];
     }),
   );
-  const curve = curveAt(head, deviations, saddle, 1);
+}
+
+function fromTable(differs: Differs, i: number): TrueHead | undefined {
+  const curve = HEAD && curveAt(HEAD, trueDeviations(differs, i), saddle, 1);
   if (curve === undefined) return undefined;
   const one = unpressed(curve, false, 0, SEED + 2, i);
-  return { ...one, springBack: one.springBack * springBack, slackMm: Math.max(0, one.slackMm * wider) };
+  const springBack = one.springBack * differs.springBack;
+  return tableHead({ ...one, springBack, slackMm: Math.max(0, one.slackMm * differs.wider) }, noiseOf(i));
 }
+
 /** What makes a head spring back more where there is more of it. */
 const STIFFENS = new Set(["bend.yield.MPa", "bend.wood.crush.MPa", "bend.wood.thickness.mm"]);
 
 /** Jobs worked by the advice, one for each true head. */
-export function jobs(differs: Differs, count: number, stretchStop = NO_STRETCH_STOP): PassTold[][] {
+export function jobs(
+  differs: Differs,
+  count: number,
+  stretchStop = NO_STRETCH_STOP,
+  bentBy: (differs: Differs, i: number) => TrueHead | undefined = fromTable,
+): PassTold[][] {
   const first = nextPass(belief, WANTED_MM, { stretchStop });
   return Array.from({ length: count }, (_, i) => {
-    const head = trueHead(differs, i);
+    const head = bentBy(differs, i);
     if (head === undefined) return [];
-    const noise = (name: string, pass: number) => drawNormal(SEED + 3, i * 64 + pass, name);
     const readers = { seed: SEED + 4, index: i };
-    return workThrough(tableHead(head, noise), belief, WANTED_MM, first, readers, 6, stretchStop);
+    return workThrough(head, belief, WANTED_MM, first, readers, 6, stretchStop);
   }).filter((told) => told.length > 0);
 }
 
@@ -75,6 +88,8 @@ export interface Covered {
   /** Part of the later passes that kept more than the middle foretold. */
   readonly aboveMiddle: number;
   readonly keptMeanMm: number;
+  /** Middle width of the interval, pass by pass, mm. */
+  readonly widthsMm: readonly number[];
   readonly shown: string;
 }
 
@@ -91,7 +106,13 @@ export function covered(told: readonly (readonly PassTold[])[]): Covered {
   const beyond = ends.filter((mm) => mm > WANTED_MM + U_MM).length;
   const [passes, within] = [later.length, later.length - more - less];
   const keptMeanMm = ends.reduce((sum, mm) => sum + mm, 0) / ends.length;
+  const widthsMm = [0, 1, 2, 3].map((pass) => middle(told.flatMap((job) => job[pass] ?? [])));
   const part = ((100 * within) / passes).toFixed(1);
-  const shown = `${told.length} jobs, ${passes} later passes: ${part} % within, ${more} kept more, ${less} less, ${(100 * aboveMiddle).toFixed(0)} % above the middle; ends: mean ${keptMeanMm.toFixed(2)} of ${WANTED_MM} mm, ${beyond} beyond by more than ${U_MM} mm`;
-  return { jobs: told.length, passes, within, more, less, beyond, aboveMiddle, keptMeanMm, shown };
+  const shown = `${told.length} jobs, ${passes} later passes: ${part} % within, ${more} kept more, ${less} less, ${(100 * aboveMiddle).toFixed(0)} % above the middle; ends: mean ${keptMeanMm.toFixed(2)} of ${WANTED_MM} mm, ${beyond} beyond by more than ${U_MM} mm; intervals of passes 1 to 4 ${widthsMm.map((mm) => mm.toFixed(1)).join(", ")} mm wide`;
+  return { jobs: told.length, passes, within, more, less, beyond, aboveMiddle, keptMeanMm, widthsMm, shown };
+}
+
+function middle(told: readonly PassTold[]): number {
+  const widths = told.map(({ foretold: { keptMm } }) => keptMm.hi - keptMm.lo).sort((a, b) => a - b);
+  return widths[Math.floor(widths.length / 2)] ?? Number.NaN;
 }
