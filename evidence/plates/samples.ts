@@ -35,7 +35,7 @@ export const plate = (spreadTips: number, halfAngle: number, more: object = {}) 
 export function stockOf(plates: readonly object[]): readonly StockPlate[] {
   const read = readStock(JSON.stringify({ format: "treewright-stock", version: 1, title: "t", plates }));
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
-  return read.stock.plates;
+  return read.value.plates;
 }
 
 export const piece = (maker: string, word: string, spread: number, more: object = {}) => ({

@@ -34,7 +34,7 @@ const jobText = (more: object) =>
 function told(more: object, of = saddle): PressJob {
   const job = readJob(jobText(more));
   if (!job.ok) throw new Error(JSON.stringify(job.problems));
-  const found = pressJob(of, job.job, SEED);
+  const found = pressJob(of, job.value, SEED);
   if (!found.ok) throw new Error(found.why);
   return found.job;
 }
@@ -90,7 +90,7 @@ describe("a measured pass", () => {
   it("that lacks travel or spread teaches nothing: the job says which", () => {
     const job = readJob(jobText({ passes: [{ spreadTips: 170 }] }));
     if (!job.ok) throw new Error("not read");
-    expect(pressJob(saddle, job.job, SEED)).toEqual({
+    expect(pressJob(saddle, job.value, SEED)).toEqual({
       ok: false,
       why: "job.passes[0] lacks travel: without it a pass teaches nothing",
     });
@@ -128,7 +128,7 @@ describe("stops", () => {
   it("a tree of another serial is refused", () => {
     const job = readJob(jobText({ serial: "another" }));
     if (!job.ok) throw new Error("not read");
-    expect(pressJob(saddle, job.job, SEED).ok).toBe(false);
+    expect(pressJob(saddle, job.value, SEED).ok).toBe(false);
   });
 });
 

@@ -15,9 +15,14 @@ export function problemLines({ where, read, allowed }: Problem): string[] {
 export function openOrTell(path: string, desk: Desk): GoodCase | undefined {
   const read = readCase(readCaseText(path));
   if (read.ok) return read;
-  for (const line of wrap(`${path}: ${read.problems.length} to put right`)) desk.tell(line);
-  for (const line of read.problems.flatMap(problemLines)) desk.tell(line);
+  tellProblems(path, read.problems, desk);
   return undefined;
+}
+
+/** Every problem of a file, by where it stands. */
+export function tellProblems(path: string, problems: readonly Problem[], desk: Desk): void {
+  for (const line of wrap(`${path}: ${problems.length} to put right`)) desk.tell(line);
+  for (const line of problems.flatMap(problemLines)) desk.tell(line);
 }
 
 /** Reads one case or ends the command. */

@@ -1,9 +1,9 @@
-import { CASE_BYTES_MAX, CASE_FORMAT, CASE_VERSION, type CaseFile, caseSchema, type Survey } from "./case.ts";
+import { CASE_FORMAT, CASE_VERSION, type CaseFile, caseSchema, type Survey } from "./case.ts";
 import { doubled } from "./doubled.ts";
 import { type Flag, flagsOf } from "./flags.ts";
 import { MIGRATIONS, migrate, oldestRead, type RawCase } from "./migrations.ts";
 import { type Problem, problemsOf, shown } from "./problem.ts";
-import { readJson } from "./read-json.ts";
+import { readText } from "./read-text.ts";
 
 export type { Flag, Problem };
 export type CaseRead =
@@ -18,17 +18,8 @@ const MOST_PROBLEMS = 100;
  * never a part of an answer, never an exception. `file` is the case as typed, brought to the current version.
  */
 export function readCase(text: string): CaseRead {
-  if (text.length > CASE_BYTES_MAX || utf8Bytes(text) > CASE_BYTES_MAX) return refused([tooLarge(text)]);
-  const json = readJson(text);
-  if (!json.ok)
-    return refused(
-      json.faults.map(({ line, column, read, allowed }) => ({
-        where: `line ${line}, column ${column}`,
-        read,
-        allowed,
-      })),
-    );
-  return readCaseValue(json.value);
+  const json = readText(text);
+  return json.ok ? readCaseValue(json.value) : refused(json.problems);
 }
 
 /** The same for a case that is a value already, such as a form's. */
@@ -91,20 +82,4 @@ function refused(problems: readonly Problem[]): CaseRead {
     allowed: "put the first ones right and read again",
   };
   return { ok: false, problems: [...problems.slice(0, MOST_PROBLEMS), rest] };
-}
-
-const tooLarge = (text: string): Problem => ({
-  where: "the whole file",
-  read: `${(text.length / 1e6).toFixed(1)} MB or more`,
-  allowed: `at most ${CASE_BYTES_MAX / 1e6} MB`,
-});
-
-function utf8Bytes(text: string): number {
-  let bytes = 0;
-  for (let at = 0; at < text.length; at += 1) {
-    const code = text.charCodeAt(at);
-    // Each half of a pair counts two, so that a pair makes its four.
-    bytes += code < 0x80 ? 1 : code < 0x800 || (code >= 0xd800 && code < 0xe000) ? 2 : 3;
-  }
-  return bytes;
 }

@@ -6,8 +6,8 @@ import { wrap } from "../columns.ts";
 import type { Command } from "../command.ts";
 import type { Desk } from "../desk.ts";
 import { EXIT, Stop } from "../exit.ts";
+import { openJob } from "../open-beside.ts";
 import { openCase } from "../open-case.ts";
-import { openJob } from "../open-job.ts";
 import { passesText } from "../passes-text.ts";
 import { SEED, solve } from "../solve.ts";
 

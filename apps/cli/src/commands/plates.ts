@@ -2,8 +2,8 @@ import { platesSeen } from "@treewright/core/answer/plates.ts";
 import { plateName } from "@treewright/core/papers/plates.ts";
 import type { Command } from "../command.ts";
 import { EXIT, Stop } from "../exit.ts";
+import { openStock } from "../open-beside.ts";
 import { openCase } from "../open-case.ts";
-import { openStock } from "../open-stock.ts";
 import { platesText } from "../plates-text.ts";
 import { SEED } from "../solve.ts";
 

@@ -1,7 +1,7 @@
 import { commonLevelMm, wordsCompared } from "@treewright/core/reach/plates/compared.ts";
 import { type Command, wholeNumber } from "../command.ts";
 import { EXIT, Stop } from "../exit.ts";
-import { openStock } from "../open-stock.ts";
+import { openStock } from "../open-beside.ts";
 import { sizesText } from "../sizes-text.ts";
 
 /** Levels on the straight of a leg, mm below the crown. */
