@@ -1,3 +1,5 @@
+import { PI } from "../engine/number/index.ts";
+import { limitRule } from "../judge/limits/all.ts";
 import type { SurveyedJob, SurveyedPass } from "../survey/job.ts";
 import { isRead } from "../survey/reading.ts";
 import type { Provenance } from "../terms/provenance.ts";
@@ -20,8 +22,8 @@ export type StopId =
 
 const practice = "common practice, no source";
 
-/** Halves of one head further apart than this are no matter for a press, rad: 2 degrees. Common practice, no source. */
-const APART_RAD = 0.034906585;
+/** Halves of one head further apart than the judge calls twisted are no matter for a press, rad. */
+const APART_RAD = (limitRule("saddle-half-angles").outside[1] * PI) / 180;
 /** Polymer below this is not pressed, degrees C. Common practice, no source. */
 const COLDEST_C = 15;
 /** A further pass that needs less force than this part of the one before has lost something. Assumption. */
@@ -108,6 +110,6 @@ function forceFell(passes: readonly SurveyedPass[]): readonly Stop[] {
 function halvesApart({ halfAngleNear: near, halfAngleOff: off }: SurveyedPass): readonly Stop[] {
   if (!isRead(near) || !isRead(off) || Math.abs(near.value - off.value) <= APART_RAD) return [];
   const says =
-    "STOP: half-angles more than 2° apart. A press does not cure a twisted head, and one point is never bent.";
+    "STOP: half-angles further apart than a square head's. A press does not cure a twisted head, and one point is never bent.";
   return [{ id: "halves-apart", says, provenance: practice }];
 }

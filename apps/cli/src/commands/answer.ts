@@ -39,14 +39,14 @@ export const answerCase: Command = {
     sheets: {
       type: "string",
       value: "DIR",
-      says: "also writes letter, sheet, sections and template there",
+      says: "also writes letter, sheet, calculation, sections and template there",
     },
   },
   examples: [
     ["answer first.json", "all horses of one case, in full"],
     [
       "answer first.json --sheets sheets",
-      "and first-horse-1-letter.pdf, -sheet.pdf, -sections.pdf, -template.pdf, -template.svg",
+      "and first-horse-1-letter.pdf, -sheet.pdf, -calculation.pdf, -sections.pdf, -template.pdf, -template.svg",
     ],
     ["answer examples/cases", "every case of a folder, in short"],
     ["answer examples/cases --json", "the same for another program"],

@@ -1,7 +1,7 @@
 import type { Survey } from "@treewright/core/survey/case.ts";
 import type { SurveyedJob } from "@treewright/core/survey/job.ts";
-import type { Act } from "@treewright/core/terms/answers.ts";
 import { pressJob } from "@treewright/core/work/job.ts";
+import { whyNoPass } from "@treewright/core/work/left-open.ts";
 import { wrap } from "../columns.ts";
 import type { Command } from "../command.ts";
 import type { Desk } from "../desk.ts";
@@ -11,21 +11,11 @@ import { openCase } from "../open-case.ts";
 import { passesText } from "../passes-text.ts";
 import { SEED, solve } from "../solve.ts";
 
-/** A job may go this much beyond the change that was answered, mm: what a hand cannot tell apart (assumption). */
-const BEYOND_MM = 1;
-
-/** The case answered anew for every horse: a pass is told only where all of them leave this press open and ask for this change. */
+/** The case answered anew for every horse: no pass is told where one of them leaves it none. */
 function refusal(survey: Survey, job: SurveyedJob, desk: Desk): string | undefined {
-  const act: Act = job.state === "bare" ? "press-bare" : "press-dressed";
-  for (const [index, horse] of survey.horses.entries()) {
-    const { answers } = solve(survey, index, horse.name, desk);
-    const { permitted, setting, work } = answers;
-    if (!permitted.includes(act))
-      return `The case does not permit a press of the ${job.state} tree (${horse.name}: ${work.id}).`;
-    if (setting?.way !== "press") return `The case does not answer with a press (${horse.name}: ${work.id}).`;
-    const sameWay = setting.changeMm * job.wantedMm > 0;
-    if (!sameWay || Math.abs(job.wantedMm) > Math.abs(setting.changeMm) + BEYOND_MM)
-      return `The case answers with ${setting.changeMm} mm (${horse.name}), the job wants ${job.wantedMm} mm.`;
+  for (const [index, { name }] of survey.horses.entries()) {
+    const why = whyNoPass(solve(survey, index, name, desk).answers, job);
+    if (why !== undefined) return `${name}: ${why}.`;
   }
   return undefined;
 }

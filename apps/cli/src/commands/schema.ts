@@ -1,6 +1,6 @@
-import { caseJsonSchema, stockJsonSchema } from "@treewright/core/survey/json-schema.ts";
+import { caseJsonSchema, jobJsonSchema, stockJsonSchema } from "@treewright/core/survey/json-schema.ts";
 import type { Command } from "../command.ts";
-import { EXIT } from "../exit.ts";
+import { EXIT, Stop } from "../exit.ts";
 
 export const schema: Command = {
   name: "schema",
@@ -9,13 +9,19 @@ export const schema: Command = {
   about: [
     "The same definition checks a case, gives the types of the program and the page docs/reference/case-file.md.",
   ],
-  options: { stock: { type: "boolean", says: "of a stock of plates instead of a case" } },
+  options: {
+    stock: { type: "boolean", says: "of a stock of plates instead of a case" },
+    job: { type: "boolean", says: "of a job at the press instead of a case" },
+  },
   examples: [
     ["schema > case.schema.json", "for an editor that completes and checks while you type"],
     ["schema --stock > stock.schema.json", "the same for a stock of plates"],
   ],
   async run(given, desk) {
-    desk.say(JSON.stringify(given.isOn("stock") ? stockJsonSchema() : caseJsonSchema(), null, 1));
+    if (given.isOn("stock") && given.isOn("job"))
+      throw new Stop(EXIT.wrongUse, "Say --stock or --job, not both.");
+    const made = given.isOn("stock") ? stockJsonSchema() : given.isOn("job") ? jobJsonSchema() : undefined;
+    desk.say(JSON.stringify(made ?? caseJsonSchema(), null, 1));
     return EXIT.answered;
   },
 };
