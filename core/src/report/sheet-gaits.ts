@@ -5,9 +5,8 @@ import type { At, Item, Measure } from "../engine/drawing.ts";
 import { SIDES, type Side } from "../terms/places.ts";
 import { printed } from "./figures.ts";
 import type { GaitRow, GaitSheet, GaitThird } from "./gait-data.ts";
-import { FIGURE, HEADING, SMALL } from "./looks.ts";
+import { FIGURE, FINE, HEADING, SMALL } from "./looks.ts";
 
-const FINE = { ...SMALL, size: 2.4, leading: 3.2 };
 const CELL = { ...FIGURE, size: 2.3 };
 const ROW = 3.4;
 /** Where the columns of a side end, from its left, mm. */

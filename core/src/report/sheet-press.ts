@@ -1,7 +1,7 @@
 import { type Block, EMPTY, stacked } from "../engine/drawing/block.ts";
 import { paragraph } from "../engine/drawing/paragraph.ts";
 import type { Measure } from "../engine/drawing.ts";
-import { HEADING, SMALL } from "./looks.ts";
+import { FINE, HEADING, SMALL } from "./looks.ts";
 
 /** The press in sentences: what it takes, where to look, and what that stands on. */
 export interface PressSheet {
@@ -10,8 +10,6 @@ export interface PressSheet {
   /** One quantity each, read or with its range and source. */
   readonly assumed: readonly string[];
 }
-
-const FINE = { ...SMALL, size: 2.4, leading: 3.2 };
 
 /** The bench's part of the sheet; empty where nothing is pressed. */
 export function pressPart(press: PressSheet | undefined, width: number, measure: Measure): Block {

@@ -1,10 +1,8 @@
 import { type Block, EMPTY, stacked } from "../engine/drawing/block.ts";
 import { paragraph } from "../engine/drawing/paragraph.ts";
 import type { Measure } from "../engine/drawing.ts";
-import { HEADING, SMALL } from "./looks.ts";
+import { FINE, HEADING, SMALL } from "./looks.ts";
 import type { SheetData } from "./sheet-data.ts";
-
-const FINE = { ...SMALL, size: 2.4, leading: 3.2 };
 
 /** The horse by its numbers and what it carries; whether the saddle comes to rest in the calculation, and what that stands on. */
 export function restWords(

@@ -3,7 +3,7 @@ import { words } from "../engine/drawing/marks.ts";
 import { paragraph } from "../engine/drawing/paragraph.ts";
 import type { Measure } from "../engine/drawing.ts";
 import { fitted } from "./fitted.ts";
-import { FIGURE, HEADING, SMALL } from "./looks.ts";
+import { FIGURE, FINE, HEADING, SMALL } from "./looks.ts";
 
 /** The whole tree that a setting makes: each figure with its range, what is to be said of it, and what it stands on. */
 export interface WholeTreeSheet {
@@ -12,8 +12,6 @@ export interface WholeTreeSheet {
   /** One quantity each, read or with its range and source. */
   readonly assumed: readonly string[];
 }
-
-const FINE = { ...SMALL, size: 2.4, leading: 3.2 };
 const ROW = 3.5;
 /** Room for a figure with its range, mm. */
 const FIGURE_WIDE = 48;

@@ -1,3 +1,5 @@
+import { CREEP } from "../reach/creep.ts";
+
 /*
  * What the table of a head does not know about the head in the press. All of it assumption, from memory of the bench where
  * it says so; nothing here is a limit.
@@ -37,5 +39,5 @@ export const GAUGE_OWN = 0.03;
 /** Walks back in the day after the last pass. From memory: wood 1 to 3 mm at the tips, polymer with a bar 20 to 40 % of the change. */
 export const WALKS_BACK = {
   wood: "1 to 3 mm at the tips walk back within 24 h (from memory)",
-  polymer: "20 to 40 % of the change walks back within a day to a week (from memory)",
+  polymer: `${CREEP.partBack.map((part) => 100 * part).join(" to ")} % of the change walks back within a day to a week (${CREEP.provenance})`,
 } as const;

@@ -1,13 +1,17 @@
 import type { Law } from "./law.ts";
 
-/** One layer of a section. Levers are from any common line, positive to the side that positive curvature stretches. */
-export interface Layer {
-  readonly name: string;
+/** A layer as far as it bends elastically. Levers are from any common line, positive to the side that positive curvature stretches. */
+export interface ElasticLayer {
   readonly modulusMPa: number;
   readonly widthMm: number;
   readonly thicknessMm: number;
   /** Lever of the layer's middle. */
   readonly middleMm: number;
+}
+
+/** One layer of a section. */
+export interface Layer extends ElasticLayer {
+  readonly name: string;
   readonly law: Law;
   /** Largest axial force that its joints pass, N; beyond it the layer slips. Infinity: bonded. */
   readonly jointN: number;
@@ -70,7 +74,10 @@ export function unbent({ layers, composite, fibres }: Section): SectionState {
  * Elastic bending stiffness, N mm2: the layers' own and, times the composite factor, what their distance from the
  * common centre adds. Closed form; published: model of layered bending, linear in the factor.
  */
-export function bendingStiffness({ layers }: Section, composite: number): number {
+export function bendingStiffness(
+  { layers }: { readonly layers: readonly ElasticLayer[] },
+  composite: number,
+): number {
   const axial = layers.map((layer) => layer.modulusMPa * layer.widthMm * layer.thicknessMm);
   const total = axial.reduce((sum, one) => sum + one, 0);
   const centre = layers.reduce((sum, { middleMm }, i) => sum + middleMm * (axial[i] ?? 0), 0) / total;

@@ -1,4 +1,5 @@
-import { rectangle, type SectionStiffness, type Strain } from "../../engine/frame/index.ts";
+import { bendingStiffness } from "../../engine/bending/index.ts";
+import { rectangle, type SectionStiffness, type Strain, together } from "../../engine/frame/index.ts";
 
 /** One layer of the head's arch, wide along the back, mm and MPa. */
 export interface Layer {
@@ -36,16 +37,10 @@ function offsets(layers: readonly Layer[]): readonly number[] {
  */
 export function layeredStiffness({ layers, composite }: Layered): SectionStiffness {
   const off = offsets(layers);
-  const total = { stretching: 0, twisting: 0, bending2: 0, bending3: 0 };
-  layers.forEach((layer, i) => {
-    const own = rectangle(layer);
-    const apart = off[i] ?? 0;
-    total.stretching += own.stretching;
-    total.twisting += own.twisting;
-    total.bending2 += own.bending2 + composite * own.stretching * apart * apart;
-    total.bending3 += own.bending3;
+  const levers = layers.map(({ modulusMPa, wideMm, thinMm }, i) => {
+    return { modulusMPa, widthMm: wideMm, thicknessMm: thinMm, middleMm: off[i] ?? 0 };
   });
-  return total;
+  return { ...together(layers.map(rectangle)), bending2: bendingStiffness({ layers: levers }, composite) };
 }
 
 /** Greatest stress in each layer, MPa, and the pull along each layer, N; without signs. */
