@@ -1,10 +1,11 @@
 import { readFileSync } from "node:fs";
 import { drawNormal } from "@treewright/core/engine/random.ts";
+import { drawnHead } from "@treewright/core/reach/bend/drawn-head.ts";
 import { bendingHead } from "@treewright/core/reach/bend/head-arch.ts";
 import type { Deviations } from "@treewright/core/shape/model.ts";
 import { readCase } from "@treewright/core/survey/read-case.ts";
 import { firstBelief, unpressed } from "@treewright/core/work/belief.ts";
-import { curveAt, drawnHead, headCurves } from "@treewright/core/work/curves.ts";
+import { curveAt, headCurves } from "@treewright/core/work/curves.ts";
 import { nextPass } from "@treewright/core/work/next-pass.ts";
 import { type PassTold, type TrueHead, tableHead, workThrough } from "./simulate.ts";
 

@@ -1,6 +1,6 @@
+import type { Taken } from "../reach/beliefs.ts";
 import { type Bend, bendOf, type PressStrain } from "../reach/bend/bend-of.ts";
 import { type PassFigures, passFigures } from "../reach/bend/pass-figures.ts";
-import type { Taken } from "../reach/bend/prior.ts";
 import type { StrainStop } from "../reach/bend/stops.ts";
 import { type TravelRange, travelRange } from "../reach/bend/travel.ts";
 import { whereToLook } from "../reach/bend/where-to-look.ts";

@@ -1,5 +1,5 @@
 import { quantile } from "../engine/quantile.ts";
-import type { Taken } from "../reach/bend/prior.ts";
+import type { Taken } from "../reach/beliefs.ts";
 import { type FrameFigures, frameFigures } from "../reach/frame/figures.ts";
 import { frameInDraw } from "../reach/frame/in-draw.ts";
 import type { Setting } from "../reach/setting.ts";

@@ -1,6 +1,7 @@
+import { inRange } from "../shape/doubt.ts";
 import type { Deviations, Uncertain } from "../shape/model.ts";
+import type { Assumed } from "../terms/assumed.ts";
 import type { Provenance } from "../terms/provenance.ts";
-import type { Assumed } from "./assumed.ts";
 
 /** What of loads and tissue is taken as given: drawn like the rest, with its source in words. */
 export interface AssumedLoad extends Assumed {
@@ -204,10 +205,7 @@ export function assumedLoad(name: AssumedLoadName, deviations: Deviations): numb
 
 /** Those that a draw of the whole depends on, each once. */
 export const uncertainOf = (names: readonly AssumedLoadName[]): readonly Uncertain[] =>
-  names.map((name) => {
-    const { id, base, lo, hi } = ASSUMED_LOADS[name];
-    return { id, kind: "range", mean: base, lo, hi };
-  });
+  names.map((name) => inRange(ASSUMED_LOADS[name]));
 
 function of(id: string, base: number, lo: number, hi: number, says: string, source: string): AssumedLoad {
   const provenance: Provenance = source.startsWith("from memory") ? "from memory" : "assumption";

@@ -1,17 +1,8 @@
+import { inRange } from "../shape/doubt.ts";
 import type { Uncertain } from "../shape/model.ts";
-import type { Provenance } from "../terms/provenance.ts";
+import type { Assumed } from "../terms/assumed.ts";
 
-/** What the mechanics of sitting need and nobody has measured on this horse. `lo` to `hi` is drawn, half the draws on each side of `base`. */
-export interface Assumed {
-  readonly id: string;
-  readonly base: number;
-  readonly lo: number;
-  readonly hi: number;
-  readonly says: string;
-  readonly provenance: Provenance;
-}
-
-/** The base set was fitted to six published numbers; it is not thereby validated. Printed wherever a pressure is. */
+/** What the mechanics of sitting need and nobody has measured on this horse. The base set was fitted to six published numbers; it is not thereby validated. Printed wherever a pressure is. */
 export const ASSUMED = {
   panelModulusMPa: of("panel.modulus.MPa", 0.1, 0.03, 0.3, "stiffness of the panel's filling"),
   tissueModulusMPa: of("tissue.modulus.MPa", 0.06, 0.03, 0.2, "stiffness of the back"),
@@ -40,10 +31,4 @@ function of(id: string, base: number, lo: number, hi: number, says: string): Ass
   return { id, base, lo, hi, says, provenance: "assumption" };
 }
 
-export const ASSUMED_UNCERTAIN: readonly Uncertain[] = Object.values(ASSUMED).map((one) => ({
-  id: one.id,
-  kind: "range",
-  mean: one.base,
-  lo: one.lo,
-  hi: one.hi,
-}));
+export const ASSUMED_UNCERTAIN: readonly Uncertain[] = Object.values(ASSUMED).map(inRange);

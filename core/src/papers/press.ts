@@ -1,7 +1,7 @@
 import type { BendAnswer, PressChosen } from "../answer/bend.ts";
 import { DEG_PER_RAD } from "../answer/figures.ts";
 import type { Answer } from "../answer/result.ts";
-import type { Taken } from "../reach/bend/prior.ts";
+import type { Taken } from "../reach/beliefs.ts";
 import { CREEP } from "../reach/creep.ts";
 import type { PressSheet } from "../report/sheet-press.ts";
 

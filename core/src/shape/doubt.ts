@@ -1,4 +1,5 @@
 import { isRead, type Measured, type QuantityKind, type Reading } from "../survey/reading.ts";
+import type { Assumed } from "../terms/assumed.ts";
 import type { Instrument } from "../terms/instruments.ts";
 import type { Deviations, Uncertain } from "./model.ts";
 
@@ -21,6 +22,17 @@ export const ownId = (path: string, kind: QuantityKind): string => `${path}.${UN
 /** Id of the deviation that all readings of one instrument share, in standard uncertainties: how much of it a reading takes over is that reading's own to say. */
 export const sharedId = (instrument: Instrument, kind: QuantityKind): string =>
   `${instrument}.${kind}.shared.1`;
+
+type Range = Pick<Assumed, "id" | "base" | "lo" | "hi">;
+
+/** An assumption as an input that is drawn. */
+export const inRange = ({ id, base, lo, hi }: Range): Uncertain => ({
+  id,
+  kind: "range",
+  mean: base,
+  lo,
+  hi,
+});
 
 /** Collects the readings a form is made of: each one's own doubt, each instrument's shared doubt once, and what is missing. */
 export class Doubts {
@@ -46,10 +58,14 @@ export class Doubts {
     unit: "mm" | "rad",
     assumed: { readonly base: number; readonly lo: number; readonly hi: number },
   ): Drawn {
-    if (isRead(measured)) return this.read(path, measured);
-    const id = `${path}.assumed.${unit}`;
-    this.found.set(id, { id, kind: "range", mean: assumed.base, lo: assumed.lo, hi: assumed.hi });
-    return (deviations) => assumed.base + (deviations[id] ?? 0);
+    return this.takeWithin(path, measured, { id: `${path}.assumed.${unit}`, ...assumed });
+  }
+
+  /** The same with the assumption's own id; undefined where there is no such reading. */
+  takeWithin(path: string, measured: Measured | undefined, assumed: Range): Drawn {
+    if (measured !== undefined && isRead(measured)) return this.read(path, measured);
+    this.found.set(assumed.id, inRange(assumed));
+    return (deviations) => assumed.base + (deviations[assumed.id] ?? 0);
   }
 
   lack(path: string): void {

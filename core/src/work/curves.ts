@@ -1,8 +1,7 @@
 import type { Half, Section } from "../engine/bending/index.ts";
-import { drawUniform } from "../engine/random.ts";
+import { drawnHead } from "../reach/bend/drawn-head.ts";
 import { bendingHead, type HeadArchBelief } from "../reach/bend/head-arch.ts";
 import { changesThatBent, throughPast } from "../reach/bend/past.ts";
-import { drawDeviations } from "../shape/draw.ts";
 import type { Deviations } from "../shape/model.ts";
 import type { SurveyedSaddle } from "../survey/case.ts";
 import type { HalfCurve } from "./half-curve.ts";
@@ -48,21 +47,6 @@ function drawCurves(saddle: SurveyedSaddle, way: Way, seed: number, count: numbe
   );
   const curves = drawn.filter((one) => one !== undefined);
   return curves.length === 0 ? undefined : { stuff: belief.stuff, curves };
-}
-
-/** What draw `i` of a seed has off the base values. */
-export function drawnHead(belief: HeadArchBelief, seed: number, i: number): Deviations {
-  return { ...drawDeviations(belief.uncertain, seed, i), ...harder(belief, seed, i) };
-}
-
-/** Some plates are of spring steel: this part of all heads, MPa (from memory: 600 and more). */
-const HARDER = { id: "bend.yield.MPa", part: 0.12, lo: 400, hi: 750 };
-
-function harder({ uncertain }: HeadArchBelief, seed: number, i: number): Deviations {
-  const plates = uncertain.find(({ id }) => id === HARDER.id);
-  if (plates === undefined || drawUniform(seed, i, "harder plates") > HARDER.part) return {};
-  const yieldMPa = HARDER.lo + (HARDER.hi - HARDER.lo) * drawUniform(seed, i, "how hard plates are");
-  return { [HARDER.id]: yieldMPa - plates.mean };
 }
 
 /** The table of one head. undefined where it gives way. */

@@ -10,6 +10,7 @@ import { isLacking } from "../../shape/back.ts";
 import { buildHead } from "../../shape/head.ts";
 import type { Deviations, Head, Uncertain } from "../../shape/model.ts";
 import type { SurveyedSaddle } from "../../survey/case.ts";
+import { Beliefs, type Taken } from "../beliefs.ts";
 import { headKind } from "../build.ts";
 import { type HeadLine, halfOf } from "./head-line.ts";
 import {
@@ -20,7 +21,6 @@ import {
   STEEL_MPA,
   WOOD_HEAD,
 } from "./head-priors.ts";
-import { Beliefs, type Taken } from "./prior.ts";
 
 /** Layers by name; the sections of a head have no others. Positive levers lie under, toward the horse: opening stretches them. */
 export const LAYER = { over: "over", core: "core", under: "under", bar: "bar" } as const;
@@ -51,8 +51,8 @@ export function bendingHead(saddle: SurveyedSaddle): HeadArchBelief | undefined 
   const head = buildHead(saddle);
   if (isLacking(head)) return undefined;
   if (kind !== "laminated-with-plates" && kind !== "barred-polymer") return undefined;
-  const beliefs = new Beliefs();
-  const sections = kind === "barred-polymer" ? barred(saddle, beliefs) : laminated(saddle, beliefs);
+  const beliefs = new Beliefs(saddle);
+  const sections = kind === "barred-polymer" ? barred(beliefs) : laminated(beliefs);
   return {
     stuff: kind === "barred-polymer" ? "polymer" : "wood",
     at: (deviations, alike) => {
@@ -85,16 +85,16 @@ interface Sections {
   readonly offsetMm: number;
 }
 
-function laminated({ reinforcement: read }: SurveyedSaddle, beliefs: Beliefs) {
+function laminated(beliefs: Beliefs) {
   const of = {
-    wood: beliefs.take(WOOD_HEAD.woodThickness, read.woodThickness),
-    woodWide: beliefs.take(WOOD_HEAD.woodWidth, read.woodWidth),
-    over: beliefs.take(WOOD_HEAD.overThickness, read.overThickness),
-    overWide: beliefs.take(WOOD_HEAD.overWidth, read.overWidth),
-    under: beliefs.take(WOOD_HEAD.underThickness, read.underThickness),
-    underWide: beliefs.take(WOOD_HEAD.underWidth, read.underWidth),
-    rivets: beliefs.take(WOOD_HEAD.rivets, read.rivets),
-    rivetDiameter: beliefs.take(WOOD_HEAD.rivetDiameter, read.rivetDiameter),
+    wood: beliefs.take(WOOD_HEAD.woodThickness, "woodThickness"),
+    woodWide: beliefs.take(WOOD_HEAD.woodWidth, "woodWidth"),
+    over: beliefs.take(WOOD_HEAD.overThickness, "overThickness"),
+    overWide: beliefs.take(WOOD_HEAD.overWidth, "overWidth"),
+    under: beliefs.take(WOOD_HEAD.underThickness, "underThickness"),
+    underWide: beliefs.take(WOOD_HEAD.underWidth, "underWidth"),
+    rivets: beliefs.take(WOOD_HEAD.rivets, "rivets"),
+    rivetDiameter: beliefs.take(WOOD_HEAD.rivetDiameter, "rivetDiameter"),
     yieldMPa: beliefs.take(WOOD_HEAD.yieldMPa),
     hardening: beliefs.take(WOOD_HEAD.hardeningMPa),
     modulus: beliefs.take(WOOD_HEAD.woodModulusMPa),
@@ -195,12 +195,12 @@ function plate(
 }
 
 /** A bar in the middle of the polymer, moulded in: they bend as one, and the polymer stays elastic. */
-function barred({ reinforcement: read }: SurveyedSaddle, beliefs: Beliefs) {
+function barred(beliefs: Beliefs) {
   const of = {
-    polymer: beliefs.take(BARRED_HEAD.polymerThickness, read.woodThickness),
-    polymerWide: beliefs.take(BARRED_HEAD.polymerWidth, read.woodWidth),
-    bar: beliefs.take(BARRED_HEAD.barThickness, read.overThickness),
-    barWide: beliefs.take(BARRED_HEAD.barWidth, read.overWidth),
+    polymer: beliefs.take(BARRED_HEAD.polymerThickness, "woodThickness"),
+    polymerWide: beliefs.take(BARRED_HEAD.polymerWidth, "woodWidth"),
+    bar: beliefs.take(BARRED_HEAD.barThickness, "overThickness"),
+    barWide: beliefs.take(BARRED_HEAD.barWidth, "overWidth"),
     yieldMPa: beliefs.take(BARRED_HEAD.barYieldMPa),
     barModulus: beliefs.take(BARRED_HEAD.barModulusMPa),
     hardening: beliefs.take(BARRED_HEAD.barHardeningMPa),

@@ -1,7 +1,7 @@
 import { glanceFor, openingMm } from "../../engine/bending/index.ts";
 import { quantile } from "../../engine/quantile.ts";
-import { drawDeviations } from "../../shape/draw.ts";
 import type { Bend } from "./bend-of.ts";
+import { drawnHead } from "./drawn-head.ts";
 import { throughPast } from "./past.ts";
 
 /** Draws behind the interval of a travel. */
@@ -22,7 +22,7 @@ export interface TravelRange {
 export function travelRange(bend: Bend, changeMm: number, seed: number): TravelRange | undefined {
   const travels: number[] = [];
   for (let index = 0; index < DRAWS; index++) {
-    const { arch } = bend.belief.at(drawDeviations(bend.belief.uncertain, seed, index), "alike");
+    const { arch } = bend.belief.at(drawnHead(bend.belief, seed, index), "alike");
     const { state } = throughPast(arch, bend.pastMm);
     const stands = openingMm(arch, state);
     const glance = glanceFor(arch, state, stands + changeMm);

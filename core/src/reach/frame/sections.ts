@@ -1,7 +1,8 @@
 import type { Deviations, Uncertain } from "../../shape/model.ts";
 import type { SurveyedSaddle } from "../../survey/case.ts";
+import type { Assumed } from "../../terms/assumed.ts";
+import { Beliefs, type ReinforcementWord, type Taken } from "../beliefs.ts";
 import { BARRED_HEAD, STEEL_MPA, WOOD_HEAD } from "../bend/head-priors.ts";
-import { Beliefs, type Prior, type Taken } from "../bend/prior.ts";
 import type { Layer, Layered } from "./layers.ts";
 import { CANTLE, HINGE, MOULDED, SPRING, STEEL_SHEAR_MPA, WOODEN } from "./unknown.ts";
 
@@ -37,8 +38,8 @@ interface HeadStuff {
 
 /** A tree whose build is not known is calculated as laminated wood with plates: stiffer, so the rear is moved less. */
 export function sectionsOfTree(saddle: SurveyedSaddle): SectionsBelief {
-  const beliefs = new Beliefs();
-  const { build, reinforcement } = saddle;
+  const beliefs = new Beliefs(saddle);
+  const { build } = saddle;
   const polymer = build.arch === "polymer";
   const stuff = polymer ? MOULDED : WOODEN;
   const head = polymer ? mouldedHead(saddle, beliefs) : woodenHead(saddle, beliefs);
@@ -51,8 +52,7 @@ export function sectionsOfTree(saddle: SurveyedSaddle): SectionsBelief {
     riseMm: beliefs.take(CANTLE.riseMm),
     deckThinMm: beliefs.take(stuff.deckThinMm),
   };
-  const rivets =
-    polymer || build.metal === "none" ? undefined : beliefs.take(WOOD_HEAD.rivets, reinforcement.rivets);
+  const rivets = polymer || build.metal === "none" ? undefined : beliefs.take(WOOD_HEAD.rivets, "rivets");
   const spring =
     build.springs === "along-rails"
       ? { thinMm: beliefs.take(SPRING.thinMm), wideMm: beliefs.take(SPRING.wideMm) }
@@ -74,18 +74,17 @@ export function sectionsOfTree(saddle: SurveyedSaddle): SectionsBelief {
 }
 
 /** Wood between a plate under it and a plate over it; without plates, wood alone. */
-function woodenHead({ build, reinforcement: read }: SurveyedSaddle, beliefs: Beliefs): HeadStuff {
+function woodenHead({ build }: SurveyedSaddle, beliefs: Beliefs): HeadStuff {
   const modulusMPa = beliefs.take(WOOD_HEAD.woodModulusMPa);
   const shearMPa = beliefs.take(WOODEN.shearMPa);
-  const thin = beliefs.take(WOOD_HEAD.woodThickness, read.woodThickness);
-  const wide = beliefs.take(WOOD_HEAD.woodWidth, read.woodWidth);
+  const thin = beliefs.take(WOOD_HEAD.woodThickness, "woodThickness");
+  const wide = beliefs.take(WOOD_HEAD.woodWidth, "woodWidth");
   const plated = build.metal !== "none";
   const under =
     plated &&
-    plateOf(beliefs, WOOD_HEAD.underThickness, WOOD_HEAD.underWidth, read.underThickness, read.underWidth);
+    plateOf(beliefs, WOOD_HEAD.underThickness, WOOD_HEAD.underWidth, "underThickness", "underWidth");
   const over =
-    plated &&
-    plateOf(beliefs, WOOD_HEAD.overThickness, WOOD_HEAD.overWidth, read.overThickness, read.overWidth);
+    plated && plateOf(beliefs, WOOD_HEAD.overThickness, WOOD_HEAD.overWidth, "overThickness", "overWidth");
   return {
     modulusMPa,
     shearMPa,
@@ -105,14 +104,14 @@ function woodenHead({ build, reinforcement: read }: SurveyedSaddle, beliefs: Bel
 }
 
 /** Polymer with a bar moulded into its middle; without metal, polymer alone. */
-function mouldedHead({ build, reinforcement: read }: SurveyedSaddle, beliefs: Beliefs): HeadStuff {
+function mouldedHead({ build }: SurveyedSaddle, beliefs: Beliefs): HeadStuff {
   const modulusMPa = beliefs.take(BARRED_HEAD.polymerModulusMPa);
   const shearMPa = beliefs.take(MOULDED.shearMPa);
-  const thin = beliefs.take(BARRED_HEAD.polymerThickness, read.woodThickness);
-  const wide = beliefs.take(BARRED_HEAD.polymerWidth, read.woodWidth);
+  const thin = beliefs.take(BARRED_HEAD.polymerThickness, "woodThickness");
+  const wide = beliefs.take(BARRED_HEAD.polymerWidth, "woodWidth");
   const bar =
     build.metal !== "none" &&
-    plateOf(beliefs, BARRED_HEAD.barThickness, BARRED_HEAD.barWidth, read.overThickness, read.overWidth);
+    plateOf(beliefs, BARRED_HEAD.barThickness, BARRED_HEAD.barWidth, "overThickness", "overWidth");
   return {
     modulusMPa,
     shearMPa,
@@ -133,10 +132,10 @@ function mouldedHead({ build, reinforcement: read }: SurveyedSaddle, beliefs: Be
 /** A layer of steel, as read or in its range. */
 function plateOf(
   beliefs: Beliefs,
-  thin: Prior,
-  wide: Prior,
-  thinRead: Parameters<Beliefs["take"]>[1],
-  wideRead: Parameters<Beliefs["take"]>[1],
+  thin: Assumed,
+  wide: Assumed,
+  thinRead: ReinforcementWord,
+  wideRead: ReinforcementWord,
 ): (deviations: Deviations) => Layer {
   const thinMm = beliefs.take(thin, thinRead);
   const wideMm = beliefs.take(wide, wideRead);

@@ -1,5 +1,5 @@
+import type { Assumed } from "../../terms/assumed.ts";
 import type { Provenance } from "../../terms/provenance.ts";
-import type { Prior } from "../bend/prior.ts";
 
 /** Where a head hinges; the same for every build. */
 export const HINGE = of(
@@ -50,6 +50,6 @@ function of(
   hi: number,
   says: string,
   provenance: Provenance = "from memory",
-): Prior {
+): Assumed {
   return { id, base, lo, hi, says, provenance };
 }
