@@ -1,6 +1,6 @@
 /*
  * Bending past yield: layered sections that remember every turn, an arch of such sections pulled apart or pushed
- * together at its tips, and the closed forms that check them.
+ * together at its tips.
  */
 
 export {
@@ -17,7 +17,6 @@ export {
   unbentArch,
 } from "./arch.ts";
 export { bendTo, release } from "./bend.ts";
-export * from "./closed-form.ts";
 export type { LayerGlance } from "./glance.ts";
 export type { Law } from "./law.ts";
 export { atMoisture } from "./moisture.ts";
@@ -32,7 +31,7 @@ export {
   passTo,
 } from "./press.ts";
 export { readSection } from "./read-section.ts";
-export { embeddingMPa, governs, type RivetRow, rivetRow, timberBearingN } from "./rivets.ts";
+export { type RivetRow, rivetRow, timberBearingN } from "./rivets.ts";
 export {
   bendingStiffness,
   type Layer,
@@ -44,9 +43,7 @@ export {
 export type { LayerReading, SectionReading } from "./section-reading.ts";
 export {
   damageOf,
-  fitPlasticLife,
   MILD_STEEL_LIFE,
   reversalsAt,
   type StrainLife,
-  transitionReversals,
 } from "./strain-life.ts";

@@ -32,14 +32,8 @@ export function rivetRow(row: {
   };
 }
 
-/** Which of the three gives way first. */
-export function governs({ shearN, bearingN, tearingN }: RivetRow): "shear" | "bearing" | "tearing" {
-  if (tearingN < shearN && tearingN < bearingN) return "tearing";
-  return shearN < bearingN ? "shear" : "bearing";
-}
-
 /** Embedding strength of timber under a dowel, MPa: 0.082 (1 - 0.01 d) rho. Published: EN 1995-1-1, 8.5.1.1; from memory. */
-export const embeddingMPa = (diameterMm: number, densityKgM3: number): number =>
+const embeddingMPa = (diameterMm: number, densityKgM3: number): number =>
   0.082 * (1 - 0.01 * diameterMm) * densityKgM3;
 
 /** What rivets pass into timber by bearing on it, N. */

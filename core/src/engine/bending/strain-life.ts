@@ -1,4 +1,4 @@
-import { exp, log, pow } from "../number/index.ts";
+import { exp, log } from "../number/index.ts";
 import { rootOf } from "./root.ts";
 
 /** Constants of Basquin and of Coffin and Manson for one steel: strain amplitude = (sf / E) (2N)^b + ef (2N)^c. */
@@ -31,23 +31,6 @@ export function reversalsAt({ modulusMPa, sfMPa, b, ef, c }: StrainLife, amplitu
   return exp(x);
 }
 
-/** Reversals at which elastic and plastic strain are alike. */
-export const transitionReversals = ({ modulusMPa, sfMPa, b, ef, c }: StrainLife): number =>
-  pow((ef * modulusMPa) / sfMPa, 1 / (b - c));
-
 /** Part of its life that a row of single reversals costs (Palmgren and Miner: each 1 / reversals at its amplitude). */
 export const damageOf = (life: StrainLife, amplitudes: readonly number[]): number =>
   amplitudes.reduce((sum, one) => (one > 0 ? sum + 1 / reversalsAt(life, one) : sum), 0);
-
-/** Exponent and factor of plastic strain = ef (2N)^c by least squares of log reversals on log strain. */
-export function fitPlasticLife(plasticStrain: readonly number[], reversals: readonly number[]) {
-  const x = plasticStrain.map((one) => log(one));
-  const y = reversals.map((one) => log(one));
-  const mean = (values: readonly number[]) => values.reduce((sum, one) => sum + one, 0) / values.length;
-  const mx = mean(x);
-  const my = mean(y);
-  const sxx = x.reduce((sum, one) => sum + (one - mx) * (one - mx), 0);
-  const sxy = x.reduce((sum, one, i) => sum + (one - mx) * ((y[i] ?? 0) - my), 0);
-  const c = sxx / sxy;
-  return { c, ef: exp(mx - c * my) };
-}
