@@ -1,25 +1,13 @@
 import { describe, expect, it } from "vitest";
 import type { Candidate, CaseToJudge } from "../../core/src/judge/input.ts";
 import { judgeCase } from "../../core/src/judge/judge-case.ts";
-import { type Changes, candidate, faces, figure, sweep, toJudge } from "./case.ts";
+import { type Changes, candidate, EXCHANGED, faces, figure, sweep, toJudge } from "./case.ts";
 
-const PLATE: Changes = {
-  "saddle.build": {
-    arch: "polymer",
-    metal: "bar",
-    exchange: "plate",
-    movedBy: "exchange",
-    toldBy: "seen-through-access",
-  },
-  "saddle.looked.plateHome": "sound",
-  "saddle.looked.plateBent": "no",
-  "horses[0].template": {},
-};
 const plate = (changeMm: number, after: Candidate["after"]): Candidate => ({
   ...candidate(changeMm, "exchange", 0),
   after,
 });
-const answered = (more: Partial<CaseToJudge>, changes: Changes = PLATE) =>
+const answered = (more: Partial<CaseToJudge>, changes: Changes = EXCHANGED) =>
   judgeCase(toJudge(changes, { computedToday: faces(5.5), ...more })).answers;
 
 describe("the best setting", () => {

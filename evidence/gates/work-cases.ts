@@ -1,6 +1,6 @@
 import type { CaseToJudge } from "../../core/src/judge/input.ts";
 import type { WorkAnswer } from "../../core/src/terms/answers.ts";
-import { type Changes, candidate, faces, sweep } from "./case.ts";
+import { type Changes, candidate, EXCHANGED, faces, sweep } from "./case.ts";
 import { heat, INSERTS, positions, SOLID } from "./combination-bases.ts";
 
 /** A head 4 mm a side too narrow by the template, tight at the tips under the hand. */
@@ -20,18 +20,6 @@ export const narrow = (more: Partial<CaseToJudge> = {}): Partial<CaseToJudge> =>
   fillMm: { near: 11, off: 11 },
   ...more,
 });
-const PLATE: Changes = {
-  "saddle.build": {
-    arch: "polymer",
-    metal: "bar",
-    exchange: "plate",
-    movedBy: "exchange",
-    toldBy: "seen-through-access",
-  },
-  "saddle.looked.plateHome": "sound",
-  "saddle.looked.plateBent": "no",
-  "horses[0].template": {},
-};
 /** One case at least for each id of the work answer. */
 export const CASES: readonly [WorkAnswer, string, Changes, Partial<CaseToJudge>][] = [
   ["nothing", "all inside, hands even", {}, {}],
@@ -77,19 +65,19 @@ export const CASES: readonly [WorkAnswer, string, Changes, Partial<CaseToJudge>]
   [
     "change-plate",
     "a plate at hand fits",
-    PLATE,
+    EXCHANGED,
     { computedToday: faces(5.5), candidates: [candidate(16, "exchange", 5.5)] },
   ],
   [
     "maker",
     "no plate at hand fits",
-    PLATE,
+    EXCHANGED,
     { computedToday: faces(5.5), candidates: sweep("imagined", 5.5, { shutBy: ["no-such-plate-at-hand"] }) },
   ],
   [
     "measure-more",
     "a plate at hand would fit, its mounting unread",
-    PLATE,
+    EXCHANGED,
     {
       computedToday: faces(5.5),
       candidates: [candidate(16, "exchange", 5.5, { shutBy: ["mounting-not-read"] })],

@@ -1,10 +1,14 @@
 import { ASSUMED } from "../../core/src/fit/assumed.ts";
+import { ASSUMED_LOADS } from "../../core/src/fit/assumed-loads.ts";
 import type { LimitRule } from "../../core/src/judge/judgement.ts";
 import { LIMITS } from "../../core/src/judge/limits/all.ts";
 import { OPEN } from "../../core/src/judge/limits/bands.ts";
+import { BARRED_HEAD, WOOD_HEAD } from "../../core/src/reach/bend/head-priors.ts";
 import { BARRED_CAPS, PRESS_CAPS } from "../../core/src/reach/caps.ts";
+import { CANTLE, HINGE, MOULDED, SPRING, WOODEN } from "../../core/src/reach/frame/unknown.ts";
 import { aboutPath } from "../../core/src/survey/about-path.ts";
 import { INSTRUMENT_RECORDS } from "../../core/src/survey/instrument-records.ts";
+import type { Assumed } from "../../core/src/terms/assumed.ts";
 
 const costWords: Readonly<Record<LimitRule["cost"], string>> = {
   press: "a press: inside with half of U to spare, hands and template agree",
@@ -53,9 +57,23 @@ function limitText(rule: LimitRule): string {
 const instruments = INSTRUMENT_RECORDS.map(({ instrument, says, provenance }) =>
   row([instrument, says, provenance]),
 );
-const assumed = Object.values(ASSUMED).map(({ id, says, base, lo, hi, provenance }) =>
-  row([`\`${id}\``, says, String(base), `${lo} to ${hi}`, provenance]),
-);
+
+/** What was taken as given, one row each; a record that words its own source has it after the provenance. */
+function assumedTable(all: Readonly<Record<string, Assumed & { readonly source?: string }>>): string {
+  const rows = Object.values(all).map(({ id, says, base, lo, hi, provenance, source }) =>
+    row([
+      `\`${id}\``,
+      says,
+      String(base),
+      `${lo} to ${hi}`,
+      source ? `${provenance}: ${source}` : provenance,
+    ]),
+  );
+  return ["| id | what | base | drawn from | provenance |", "| --- | --- | --- | --- | --- |", ...rows].join(
+    "\n",
+  );
+}
+
 const caps = [...Object.values(PRESS_CAPS), ...Object.values(BARRED_CAPS)].map(
   ({ id, says, limit, unit, provenance }) => row([id, says, `${limit} ${unit}`, provenance]),
 );
@@ -74,9 +92,25 @@ export function limitsPage(): string {
     ["| instrument | standard uncertainty | provenance |", "| --- | --- | --- |", ...instruments].join("\n"),
     "## What is assumed of sitting",
     "The base set was fitted to six published numbers; it is not thereby validated.",
-    ["| id | what | base | drawn from | provenance |", "| --- | --- | --- | --- | --- |", ...assumed].join(
-      "\n",
-    ),
+    assumedTable(ASSUMED),
+    "## What is assumed of loads and tissue",
+    "Where the case file holds a reading of one of them, the reading takes its place.",
+    assumedTable(ASSUMED_LOADS),
+    "## What is assumed of a hidden head",
+    "The last word of an id is its unit. Where the tree's reinforcement was measured, the reading takes its place.",
+    "### Laminated beech with plates, bent",
+    assumedTable(WOOD_HEAD),
+    "### Polymer with a metal bar, bent",
+    assumedTable(BARRED_HEAD),
+    "## What is assumed of the whole tree",
+    "Every head hinges within the same range; what follows differs by build.",
+    assumedTable({ HINGE, ...CANTLE }),
+    "### Laminated beech, the tree behind the head",
+    assumedTable(WOODEN),
+    "### Moulded polymer, the tree behind the head",
+    assumedTable(MOULDED),
+    "### Spring steel along the rails",
+    assumedTable(SPRING),
   ];
   return `${parts.join("\n\n")}\n`;
 }

@@ -16,6 +16,7 @@ import { type HeadLine, halfOf } from "./head-line.ts";
 import {
   BARRED_HEAD,
   BEECH_KG_M3,
+  GREEN_PART,
   PLATE_BEARING_MPA,
   RIVET_SHEAR_MPA,
   STEEL_MPA,
@@ -110,11 +111,9 @@ function laminated(beliefs: Beliefs) {
   return (deviations: Deviations): Sections => {
     const value = (which: keyof typeof of) => of[which](deviations);
     const wood = value("wood");
-    const moisture = value("moisture");
-    // Green over 12 % as the published values of beech have it.
-    const modulusMPa = atMoisture(value("modulus"), value("modulus") * (9500 / 11_900), moisture);
-    const crushMPa = atMoisture(value("crush"), value("crush") * (24.5 / 50.3), moisture);
-    const ruptureMPa = atMoisture(value("rupture"), value("rupture") * (59 / 103), moisture);
+    const damp = (at12: "modulus" | "crush" | "rupture") =>
+      atMoisture(value(at12), value(at12) * GREEN_PART[at12], value("moisture"));
+    const [modulusMPa, crushMPa, ruptureMPa] = [damp("modulus"), damp("crush"), damp("rupture")];
     const law = {
       kind: "elastic-plastic",
       yieldMPa: value("yieldMPa"),
