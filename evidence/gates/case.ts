@@ -17,20 +17,6 @@ const READY: Changes = {
   "horses[0].girthed.handOff": "even",
 };
 
-/** The full case with a head whose plate is exchanged, and no template read. */
-export const EXCHANGED: Changes = {
-  "saddle.build": {
-    arch: "polymer",
-    metal: "bar",
-    exchange: "plate",
-    movedBy: "exchange",
-    toldBy: "seen-through-access",
-  },
-  "saddle.looked.plateHome": "sound",
-  "saddle.looked.plateBent": "no",
-  "horses[0].template": {},
-};
-
 /** The full case with some of its places typed otherwise. */
 export function surveyWith(changes: Changes): Survey {
   const file = Object.entries({ ...READY, ...changes }).reduce<unknown>(

@@ -1,13 +1,14 @@
 import { describe, expect, it } from "vitest";
 import type { Candidate, CaseToJudge } from "../../core/src/judge/input.ts";
 import { judgeCase } from "../../core/src/judge/judge-case.ts";
-import { type Changes, candidate, EXCHANGED, faces, figure, sweep, toJudge } from "./case.ts";
+import { type Changes, candidate, faces, figure, sweep, toJudge } from "./case.ts";
+import { PLATE } from "./combination-bases.ts";
 
 const plate = (changeMm: number, after: Candidate["after"]): Candidate => ({
   ...candidate(changeMm, "exchange", 0),
   after,
 });
-const answered = (more: Partial<CaseToJudge>, changes: Changes = EXCHANGED) =>
+const answered = (more: Partial<CaseToJudge>, changes: Changes = PLATE) =>
   judgeCase(toJudge(changes, { computedToday: faces(5.5), ...more })).answers;
 
 describe("the best setting", () => {

@@ -1,7 +1,7 @@
 import type { CaseToJudge } from "../../core/src/judge/input.ts";
 import type { WorkAnswer } from "../../core/src/terms/answers.ts";
-import { type Changes, candidate, EXCHANGED, faces, sweep } from "./case.ts";
-import { heat, INSERTS, positions, SOLID } from "./combination-bases.ts";
+import { type Changes, candidate, faces, sweep } from "./case.ts";
+import { heat, INSERTS, PLATE, positions, SOLID } from "./combination-bases.ts";
 
 /** A head 4 mm a side too narrow by the template, tight at the tips under the hand. */
 export const NARROW: Changes = {
@@ -65,19 +65,19 @@ export const CASES: readonly [WorkAnswer, string, Changes, Partial<CaseToJudge>]
   [
     "change-plate",
     "a plate at hand fits",
-    EXCHANGED,
+    PLATE,
     { computedToday: faces(5.5), candidates: [candidate(16, "exchange", 5.5)] },
   ],
   [
     "maker",
     "no plate at hand fits",
-    EXCHANGED,
+    PLATE,
     { computedToday: faces(5.5), candidates: sweep("imagined", 5.5, { shutBy: ["no-such-plate-at-hand"] }) },
   ],
   [
     "measure-more",
     "a plate at hand would fit, its mounting unread",
-    EXCHANGED,
+    PLATE,
     {
       computedToday: faces(5.5),
       candidates: [candidate(16, "exchange", 5.5, { shutBy: ["mounting-not-read"] })],
