@@ -1,8 +1,9 @@
 import { bendTo, type Section, type SectionState, unbent } from "@treewright/core/engine/bending/index.ts";
 import fc from "fast-check";
+import { propertySeed } from "../number/seed.ts";
 
 /** Seed of the drawn cases: `SEED=1 npx vitest run evidence/bending` draws others. */
-export const SEED = Number(process.env.SEED ?? 20_310_412);
+export const SEED = propertySeed("sections", 20_310_412);
 export const RUNS = 60;
 
 /** A layered section as drawn. */

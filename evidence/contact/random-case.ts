@@ -1,11 +1,11 @@
 import type { ContactProblem, Law } from "@treewright/core/engine/contact/problem.ts";
 import { type Strip, stripCells } from "@treewright/core/engine/contact/strip-cells.ts";
 import fc from "fast-check";
+import { propertySeed } from "../number/seed.ts";
 import { analyticBack, type BackInputs } from "./back.ts";
 
 /** Seed of the random cases; another one by the variable SEED. Printed with every run. */
-export const SEED = Number(process.env.SEED ?? 19_531_101);
-console.info(`contact laws: seed ${SEED}`);
+export const SEED = propertySeed("contact", 19_531_101);
 
 /** What a random case is made of; sides 0 (y < 0) and 1 (y > 0) differ. */
 export interface Draw {

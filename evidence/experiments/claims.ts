@@ -3,10 +3,11 @@
  * only. Not claimed at all: absolute kPa, a size for the middle third, peaks at edges.
  */
 
+import type { Third } from "../../core/src/terms/places.ts";
+
 /** Widths of the tree against the fitted one, mm inside the tips: the steps of the published study. */
 export const STEPS_MM = { narrow: -20, wide: 20, veryWide: 40 } as const;
 export type Step = keyof typeof STEPS_MM;
-export type Third = "front" | "middle" | "rear";
 
 /** One thing said beforehand about every back. `least` and `most`: change against the fitted tree, per cent. */
 export interface Claim {

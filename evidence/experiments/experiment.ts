@@ -6,12 +6,12 @@ import { MESHES } from "../../core/src/fit/panel-cells.ts";
 import { opened } from "../../core/src/reach/move.ts";
 import type { Survey } from "../../core/src/survey/case.ts";
 import { readCase } from "../../core/src/survey/read-case.ts";
+import type { Third } from "../../core/src/terms/places.ts";
 import { BACKS, type BackShape } from "./backs.ts";
-import { STEPS_MM, type Step, type Third } from "./claims.ts";
+import { STEPS_MM, type Step } from "./claims.ts";
 import { fittedSaddle, horseOf } from "./saddle.ts";
 
 const DEG_PER_RAD = 180 / Math.PI;
-export const THIRDS: readonly Third[] = ["front", "middle", "rear"];
 export const LOADS = ["rest", "walk", "trot"] as const;
 export type LoadName = (typeof LOADS)[number];
 

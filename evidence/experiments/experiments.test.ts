@@ -1,8 +1,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { THIRDS } from "../../core/src/terms/places.ts";
 import { BACKS } from "./backs.ts";
 import { CLAIMS } from "./claims.ts";
-import { LOADS, onBack, THIRDS, WIDTHS } from "./experiment.ts";
+import { LOADS, onBack, WIDTHS } from "./experiment.ts";
 import { frozen, PAGE, pageWith } from "./frozen.ts";
 import { changeOf, verdictOf } from "./table.ts";
 

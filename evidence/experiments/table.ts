@@ -1,5 +1,6 @@
+import type { Third } from "../../core/src/terms/places.ts";
 import { BACKS } from "./backs.ts";
-import { CLAIMS, type Claim, PUBLISHED_FIGURES, type Step, type Third } from "./claims.ts";
+import { CLAIMS, type Claim, PUBLISHED_FIGURES, type Step } from "./claims.ts";
 import { type Found, LOADS, type LoadName, type OnBack } from "./experiment.ts";
 
 export type AllFound = { readonly [id: string]: OnBack };

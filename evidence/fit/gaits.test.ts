@@ -7,9 +7,10 @@ import { MESHES } from "../../core/src/fit/panel-cells.ts";
 import { problemOf } from "../../core/src/fit/problem.ts";
 import { ridesAhead } from "../../core/src/fit/ridden.ts";
 import { drawDeviations } from "../../core/src/shape/draw.ts";
+import { propertySeed } from "../number/seed.ts";
 import { loadsFor, pressedFor, restFor, sittingFor, type Typed } from "./model-loads.ts";
 
-const seed = Number(process.env.SEED ?? 20310412);
+const seed = propertySeed("gaits", 20310412);
 const SITTING: Typed = { rides: { trot: "sitting", canter: "sitting" } };
 
 /** The curve's form is assumed; what must hold of any form is told here. */
@@ -20,7 +21,6 @@ describe("force over a beat", () => {
     return Array.from({ length: PLACES }, (_, i) => curve((i + 0.5) / PLACES));
   };
   test("averages the weight, is highest at its peak and never pulls, whatever the peak (seed printed)", () => {
-    console.log(`seed ${seed}`);
     fc.assert(
       fc.property(fc.double({ min: 1, max: 6, noNaN: true }), (peak) => {
         const all = at(peak);

@@ -3,6 +3,7 @@ import type { Rest, ThirdFit } from "../../core/src/fit/fit.ts";
 import { MESHES, panelCells } from "../../core/src/fit/panel-cells.ts";
 import type { Tree } from "../../core/src/shape/model.ts";
 import type { SurveyedSaddle } from "../../core/src/survey/case.ts";
+import { THIRDS } from "../../core/src/terms/places.ts";
 import { analyticBack } from "../contact/back.ts";
 import { inputsOf } from "../contact/model-case.ts";
 import { opened } from "../frame/moved.ts";
@@ -23,7 +24,7 @@ const DEGREE = Math.PI / 180;
 
 /** Mean of both sides of each third, kPa: the sides have the same area. */
 const thirdMeans = ({ thirds }: Rest) =>
-  (["front", "middle", "rear"] as const).map((third) => {
+  THIRDS.map((third) => {
     const both = thirds.filter((one) => one.third === third);
     return both.reduce((sum, one) => sum + one.meanKPa, 0) / both.length;
   });

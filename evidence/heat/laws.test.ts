@@ -8,9 +8,10 @@ import {
 } from "@treewright/core/engine/heat/index.ts";
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { propertySeed } from "../number/seed.ts";
 import { coolingPart, fluxSlabRiseK } from "./series.ts";
 
-const SEED = Number(process.env["SEED"] ?? 61);
+const SEED = propertySeed("heat", 61);
 const INSULATED: Face = { kind: "flux", fluxWm2: 0 };
 const NYLON: Slab = { thicknessMm: 8, conductivityWmK: 0.25, densityKgM3: 1130, heatJKgK: 1700 };
 const si = { k: 0.25, rho: 1130, cp: 1700, thicknessM: 0.008 };

@@ -2,8 +2,9 @@ import { conduct, type Face } from "@treewright/core/engine/heat/index.ts";
 import { oneSidedHeating } from "@treewright/core/reach/heat/one-sided.ts";
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { propertySeed } from "../number/seed.ts";
 
-const SEED = Number(process.env["SEED"] ?? 62);
+const SEED = propertySeed("heat from one side", 62);
 
 test("no head of the stated range has a window, whatever it is told to be", () => {
   const whole = oneSidedHeating(undefined);

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { commonLevelMm, wordsCompared } from "../../core/src/reach/plates/compared.ts";
 import { spreadAtMm } from "../../core/src/shape/plate.ts";
+import { propertySeed } from "../number/seed.ts";
 import { piece, stockOf } from "./samples.ts";
 
 /*
@@ -9,8 +10,7 @@ import { piece, stockOf } from "./samples.ts";
  * few were measured, and printed.
  */
 
-const SEED = Number(process.env.SEED ?? 20260402);
-console.log(`seed ${SEED}`);
+const SEED = propertySeed("words for sizes", 20260402);
 
 const mm = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 

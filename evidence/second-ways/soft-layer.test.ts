@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { THIRDS } from "../../core/src/terms/places.ts";
 import { COARSE, COLUMNS, deckHash, frozenOf, frozenThirds, mapApart, ROWS, thirdsN } from "./compare.ts";
 import { solveAt } from "./finite-elements.ts";
 import { blocksOf } from "./on-nodes.ts";
@@ -57,9 +58,7 @@ test("run anew on coarse bricks at the frozen pose, the elements carry the load 
   const elements = thirdsN(found.forces);
   console.log(
     `${found.elements} elements in ${(found.ms / 1000).toFixed(1)} s: up ${found.upN.toFixed(1)} of ${given.weightN} N; ` +
-      (["front", "middle", "rear"] as const)
-        .map((third) => `${third} ${percent(springs[third] / elements[third] - 1)}`)
-        .join(", "),
+      THIRDS.map((third) => `${third} ${percent(springs[third] / elements[third] - 1)}`).join(", "),
   );
   expect(Math.abs(found.upN / given.weightN - 1)).toBeLessThan(0.02);
   for (const third of ["front", "middle", "rear"] as const)

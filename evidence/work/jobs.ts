@@ -7,10 +7,11 @@ import { readCase } from "@treewright/core/survey/read-case.ts";
 import { firstBelief, unpressed } from "@treewright/core/work/belief.ts";
 import { curveAt, headCurves } from "@treewright/core/work/curves.ts";
 import { nextPass } from "@treewright/core/work/next-pass.ts";
+import { propertySeed } from "../number/seed.ts";
 import { type PassTold, type TrueHead, tableHead, workThrough } from "./simulate.ts";
 
 /** Another one by SEED=1 npx vitest run evidence/work. */
-export const SEED = Number(process.env.SEED ?? 4242);
+export const SEED = propertySeed("jobs at the press", 4242);
 /** Bare heads, 12 mm wanted: jobs long enough that there are later passes to judge. */
 const WANTED_MM = 12;
 /** The stop on the wood's stretch, set aside: with it most jobs end after one pass, and nothing is left to cover. */

@@ -41,7 +41,14 @@ export { isRead } from "@treewright/core/survey/reading.ts";
 export { FIELDS, type FieldRecord, fieldAt } from "@treewright/core/survey/schema-fields.ts";
 export type { Outcome } from "@treewright/core/terms/answers.ts";
 export { ABSENT } from "@treewright/core/terms/knowing.ts";
-export { SIDES, type Side, STATIONS, type Station } from "@treewright/core/terms/places.ts";
+export {
+  SIDES,
+  type Side,
+  STATIONS,
+  type Station,
+  THIRDS,
+  type Third,
+} from "@treewright/core/terms/places.ts";
 export { type Answer, answer, type OtherHand, type Survey };
 
 /** A case that core has taken. */

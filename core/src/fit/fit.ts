@@ -1,5 +1,5 @@
 import type { RefusalReason } from "../engine/contact/problem.ts";
-import type { Side, Station } from "../terms/places.ts";
+import type { Side, Station, Third } from "../terms/places.ts";
 import type { Gait } from "./gaits.ts";
 import type { Unloaded } from "./unloaded.ts";
 
@@ -13,7 +13,7 @@ export interface SectionFit {
 }
 
 export interface ThirdFit {
-  readonly third: "front" | "middle" | "rear";
+  readonly third: Third;
   readonly side: Side;
   readonly meanKPa: number;
   readonly maxKPa: number;

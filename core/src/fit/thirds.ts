@@ -1,11 +1,10 @@
 import type { Cells } from "../engine/contact/problem.ts";
-import { SIDES } from "../terms/places.ts";
+import { SIDES, THIRDS } from "../terms/places.ts";
 import type { PressureField, ThirdFit } from "./fit.ts";
 import type { Mesh } from "./panel-cells.ts";
 
 const KPA_PER_MPA = 1000;
 const MM2_PER_CM2 = 100;
-const THIRDS = ["front", "middle", "rear"] as const;
 
 /** Pressures by third and side, as the literature reports them; the mean is over the whole region, touching or not. */
 export function thirdsOf(cells: Cells, pressureMPa: Float64Array): readonly ThirdFit[] {

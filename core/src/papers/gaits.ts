@@ -8,12 +8,11 @@ import { type LoadsRead, loadsRead } from "../fit/loads-read.ts";
 import { refusalSays } from "../fit/refusal-words.ts";
 import type { GaitRow, GaitSheet, GaitThird } from "../report/gait-data.ts";
 import type { Survey } from "../survey/case.ts";
-import type { Side } from "../terms/places.ts";
+import { type Side, THIRDS } from "../terms/places.ts";
 import { stateSays } from "./rider-states.ts";
 
 /** Places of a drawn curve. */
 const DRAWN = 48;
-const THIRDS = ["front", "middle", "rear"] as const;
 
 /** The gaits of today's saddle, what the chosen setting changes in them, and what all of that stands on; undefined where nothing rests. */
 export function gaitsOf(survey: Survey, answer: Answer): GaitSheet | undefined {

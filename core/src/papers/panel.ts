@@ -4,7 +4,7 @@ import { dayInWords } from "../report/day.ts";
 import type { Figure } from "../report/figures.ts";
 import { printed } from "../report/figures.ts";
 import type { EvennessRow, PanelSheet } from "../report/panel-data.ts";
-import { STATIONS, type Station } from "../terms/places.ts";
+import { STATIONS, type Station, THIRDS } from "../terms/places.ts";
 import { ratioOf, type Term } from "../work/panel/evenness.ts";
 import { figuresIn } from "../work/panel/fill.ts";
 import { BEDS_DOWN_MM } from "../work/panel/kind.ts";
@@ -137,7 +137,7 @@ function thirdRows({ before, after }: PanelWork["rest"]): readonly EvennessRow[]
   if (!before?.ok || !after?.ok) return [];
   const part = (rest: typeof before, third: string) =>
     100 * rest.thirds.reduce((sum, one) => sum + (one.third === third ? one.share : 0), 0);
-  return (["front", "middle", "rear"] as const).map((third) => ({
+  return THIRDS.map((third) => ({
     what: `force under the ${third} third`,
     unit: "%",
     before: alone(part(before, third)),

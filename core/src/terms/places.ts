@@ -6,6 +6,10 @@ export type Side = (typeof SIDES)[number];
 export const STATIONS = ["front", "mid", "rear"] as const;
 export type Station = (typeof STATIONS)[number];
 
+/** Thirds of the bearing's length, as the literature reports pressures. */
+export const THIRDS = ["front", "middle", "rear"] as const;
+export type Third = (typeof THIRDS)[number];
+
 /** Zones of the hands-on map. */
 export const ZONES = [
   "withers-top",

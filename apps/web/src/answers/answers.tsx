@@ -1,4 +1,4 @@
-import { ReadingLink } from "../readings/link.tsx";
+import { ReadingLinks } from "../readings/link.tsx";
 import {
   type Answer,
   type Answered,
@@ -128,15 +128,10 @@ function Reason({ because }: { because: Because }) {
         Rule <span className="figure">{because.rule}</span>, {sourceWords(because)}.
       </p>
       {because.readings.length > 0 ? (
-        <p className="quiet">
-          From:{" "}
-          {because.readings.map((path, index) => (
-            <span key={path}>
-              {index > 0 ? "; " : ""}
-              <ReadingLink path={path} />
-            </span>
-          ))}
-        </p>
+        <div className="quiet">
+          <p>From:</p>
+          <ReadingLinks paths={because.readings} />
+        </div>
       ) : null}
     </li>
   );

@@ -1,7 +1,4 @@
-import type { Answer, GaitFit } from "../road.ts";
-import { refusalSays } from "../road.ts";
-
-const THIRDS = ["front", "middle", "rear"] as const;
+import { type Answer, type GaitFit, refusalSays, THIRDS, type Third } from "../road.ts";
 
 /** Each gait at its peak, by third: a comparison that supports the answers and leads nothing. Closed until somebody asks. */
 export function Ridden({ answer }: { answer: Answer }) {
@@ -62,7 +59,7 @@ function Row({ name, gait }: { name: string; gait: GaitFit }) {
   );
 }
 
-function bySide(thirds: Extract<GaitFit, { ok: true }>["thirds"], third: (typeof THIRDS)[number]): string {
+function bySide(thirds: Extract<GaitFit, { ok: true }>["thirds"], third: Third): string {
   return thirds
     .filter((one) => one.third === third)
     .map((one) => one.meanKPa.toFixed(1))

@@ -3,7 +3,7 @@ import type { Desk } from "../desk/desk.ts";
 import type { Hand } from "../desk/hand.ts";
 import { Follows } from "../head/follows.tsx";
 import { HeadSlider } from "../head/slider.tsx";
-import { ReadingLink } from "../readings/link.tsx";
+import { ReadingLinks } from "../readings/link.tsx";
 import { mayBeFitted, type Rest, type SweepPoint } from "../road.ts";
 import { SIDE_WORDS, STATION_WORDS, THIRD_WORDS } from "../words.ts";
 import { Pressure } from "./pressure.tsx";
@@ -140,13 +140,7 @@ function Lacking({ paths }: { paths: readonly string[] }) {
         <State outcome="cannot-tell" />
         {paths.length > 0 ? ": these readings are missing for it." : "."}
       </p>
-      <ul>
-        {paths.map((path) => (
-          <li key={path}>
-            <ReadingLink path={path} />
-          </li>
-        ))}
-      </ul>
+      <ReadingLinks paths={paths} />
     </div>
   );
 }

@@ -1,7 +1,20 @@
 import { aboutPath } from "../road.ts";
 
+/** Each on a line of its own, so that none is cut off from the next by a sign alone. */
+export function ReadingLinks({ paths }: { paths: readonly string[] }) {
+  return (
+    <ul className="to-readings">
+      {paths.map((path) => (
+        <li key={path}>
+          <ReadingLink path={path} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
 /** Leads to the field in which a reading is typed. */
-export function ReadingLink({ path }: { path: string }) {
+function ReadingLink({ path }: { path: string }) {
   return (
     <a className="to-reading" href={`#${encodeURIComponent(path)}`}>
       {aboutPath(path)}
