@@ -28,6 +28,7 @@ async function lay(page: Page, name: string): Promise<void> {
     JSON.parse(example(name)).title,
   );
   await settled(page);
+  expect(await page.getByLabel("Examples").inputValue()).toBe(name);
 }
 
 async function goToField(page: Page, path: string): Promise<void> {

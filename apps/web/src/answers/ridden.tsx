@@ -11,7 +11,7 @@ export function Ridden({ answer }: { answer: Answer }) {
         Mean pressure at the peak, near / off, kPa. Only for comparing settings on this back; it permits
         nothing.
       </p>
-      <table className="thirds">
+      <table className="ridden">
         <caption>{chosen ? "Today, and after the change" : "Today"}</caption>
         <thead>
           <tr>

@@ -22,6 +22,8 @@ export function FileKeys({ desk, hand }: { desk: Desk; hand: Hand }) {
       ]);
     else lay(await file.text(), file.name);
   };
+  // By its name as chosen: while the text is fetched, the list shows the case on the desk again.
+  const layExample = async (name: string) => lay(await exampleText(name), name);
   useEffect(() => {
     exampleNames().then(setNames, () => setNames([]));
   }, []);
@@ -33,7 +35,7 @@ export function FileKeys({ desk, hand }: { desk: Desk; hand: Hand }) {
         <span>Examples</span>
         <select
           value={names.includes(desk.fileName) ? desk.fileName : ""}
-          onChange={async (event) => lay(await exampleText(event.target.value), event.target.value)}
+          onChange={(event) => void layExample(event.target.value)}
         >
           <option value="" disabled>
             Choose an invented case

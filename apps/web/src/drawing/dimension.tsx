@@ -37,24 +37,27 @@ export function Across({
   );
 }
 
-/** Words at the drawing's edge, led to their place by a thin line. */
+/** Words at the drawing's edge, led to their place by a thin line. A figure's U stands under it: on a phone both in one line reach the head. */
 export function Noted(props: { at: Point; words: string; side: Side; pixel: number; edgeMm: number }) {
   const { at, words, side, pixel, edgeMm } = props;
   const out = side === "near" ? -1 : 1;
   const [y, z] = at;
   const height = z - 72 * pixel;
+  const [figure, u] = words.split(" ± ");
+  const textAnchor = side === "near" ? "start" : "end";
+  const line = { x: out * edgeMm, className: "figure-word", textAnchor } as const;
   return (
     <g>
       <path d={`M${y} ${z}L${out * (edgeMm - 44 * pixel)} ${height + 12 * pixel}`} className="pen-1" />
       <circle cx={y} cy={z} r={3 * pixel} className="dot" />
-      <text
-        x={out * edgeMm}
-        y={height}
-        className="figure-word"
-        textAnchor={side === "near" ? "start" : "end"}
-      >
-        {words}
+      <text {...line} y={height - (u ? 20 * pixel : 0)}>
+        {figure}
       </text>
+      {u ? (
+        <text {...line} y={height}>
+          ± {u}
+        </text>
+      ) : null}
     </g>
   );
 }
