@@ -1,5 +1,6 @@
 import { defineConfig } from "vitest/config";
 import { testsToLeaveOut } from "./scripts/left-out.mjs";
+import { LongFirst } from "./scripts/long-first.mjs";
 
 export default defineConfig({
   test: {
@@ -14,5 +15,8 @@ export default defineConfig({
     testTimeout: 300_000,
     hookTimeout: 300_000,
     retry: 0,
+    // As many as there are cores: left alone, vitest keeps one back, and of two that is half.
+    maxWorkers: "100%",
+    sequence: { sequencer: LongFirst },
   },
 });
