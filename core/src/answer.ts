@@ -22,7 +22,7 @@ export interface AnswerOptions {
 }
 
 /** Draws between two answers of the generator. */
-const BATCH = 100;
+const BATCH = 250;
 /** So often the draws may move the choice past the settings beside it, which are then drawn themselves; seen never yet. */
 const CHOICES_MOST = 3;
 

@@ -12,6 +12,7 @@ import type { CaseRead } from "@treewright/core/survey/read-case.ts";
 export { type DrawTable, joined } from "@treewright/core/answer/draw-table.ts";
 export { type MovedHeads, movedHeads, type SweepPoint } from "@treewright/core/answer/moved-heads.ts";
 export { clearanceRead, headAtClearance, type Placed } from "@treewright/core/answer/placed.ts";
+export { type Road, roadOf } from "@treewright/core/answer/road.ts";
 export { drawsElsewhere } from "@treewright/core/answer/shared.ts";
 export type { GaitFit, PressureField, Rest } from "@treewright/core/fit/fit.ts";
 export { refusalSays } from "@treewright/core/fit/refusal-words.ts";

@@ -2,7 +2,7 @@ import { type Answer, type AnswerOptions, answer } from "../answer.ts";
 import type { Survey } from "../survey/case.ts";
 import type { DrawTable } from "./draw-table.ts";
 import { DRAWS } from "./draws.ts";
-import { roadOf } from "./road.ts";
+import type { Road } from "./road.ts";
 import { drawAt, settledAt } from "./settle.ts";
 
 /** Draws from..to-1 at today's setting, the one of that id and those beside it, worked out elsewhere. */
@@ -15,17 +15,16 @@ const HALF = DRAWS / 2;
 const SLICE = 50;
 
 /**
- * What the other hand does, a slice at a time, to be joined: it goes the road by itself, so only names and numbers pass
- * between the two.
+ * What the other hand does, a slice at a time, to be joined: it goes the road by itself while the first does, so only
+ * names and numbers pass between the two.
  */
 export function* drawsElsewhere(
-  survey: Survey,
-  { horse, seed }: AnswerOptions,
+  road: Road,
+  seed: number,
   settingId: string | undefined,
   from: number,
   to: number,
 ): Generator<DrawTable, void> {
-  const road = roadOf(survey, horse, seed);
   const settled = settledAt(
     road,
     road.settings.find(({ id }) => id === settingId),

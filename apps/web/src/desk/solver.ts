@@ -35,6 +35,8 @@ export class Solver {
 
   async #answer(round: number): Promise<void> {
     const { text, horse } = this.#desk.get();
+    // What fails here fails in the answer too, and is told there.
+    this.#drawing.getReady(text, horse).catch(() => undefined);
     try {
       await this.#answering.answer(
         text,
@@ -42,7 +44,9 @@ export class Solver {
         proxy((answer) => this.#take(round, answer)),
         proxy((settingId, from, to) => this.#drawing.draws(text, horse, settingId, from, to)),
       );
-      if (round === this.#round) this.#desk.change({ answering: false });
+      if (round !== this.#round) return;
+      this.#desk.change({ answering: false });
+      this.wanted();
     } catch (error) {
       if (round === this.#round) this.#fail(error);
     }
@@ -81,11 +85,12 @@ export class Solver {
     }
   }
 
-  /** Today's head, then the one on the screen, then outward from it. */
+  /** Today's head, then the one on the screen, then outward from it – those once the answer stands, which they would hold up. */
   #lacking(): number[] {
-    const { changeMm, sweep } = this.#desk.get();
+    const { changeMm, sweep, answering } = this.#desk.get();
     const all = [0, changeMm];
-    for (let step = 1; step <= 2 * CHANGE_MAX_MM; step += 1) {
+    const steps = answering ? 0 : 2 * CHANGE_MAX_MM;
+    for (let step = 1; step <= steps; step += 1) {
       for (const way of [1, -1]) {
         const next = Math.round(changeMm) + way * step;
         if (Math.abs(next) <= CHANGE_MAX_MM) all.push(next);

@@ -26,6 +26,8 @@ export interface Goal {
 
 export interface Descent {
   readonly settled: boolean;
+  /** Turned so far that it has gone over: no rest lies where it came from. */
+  readonly tipped: boolean;
   readonly residual: number;
   readonly smallest: number;
   readonly steps: number;
@@ -70,10 +72,10 @@ export function descend(
   residual = read();
   if (!(residual < Infinity)) throw new RangeError("surface: gives no numbers under the cells");
   let steps = 0;
-  for (; steps < MOST_STEPS && Math.abs(q[1]!) < TIPPED && Math.abs(q[2]!) < TIPPED; steps++) {
+  for (; steps < MOST_STEPS && !isTipped(q); steps++) {
     if (residual <= tolerance) {
       if (readAt[0] !== q[0] || readAt[1] !== q[1] || readAt[2] !== q[2]) residual = read();
-      if (residual <= tolerance) return { settled: true, residual, smallest: eigen(), steps };
+      if (residual <= tolerance) return { settled: true, tipped: false, residual, smallest: eigen(), steps };
     }
     const smallest = eigen();
     const shift = smallest > 1e-6 * stiffness ? 0 : 0.02 * stiffness - smallest;
@@ -81,8 +83,10 @@ export function descend(
     residual = take(q, move, residual, tryOut);
     if (!(residual < Infinity)) throw new RangeError("surface: gives no numbers where the cells went");
   }
-  return { settled: false, residual, smallest: eigen(), steps };
+  return { settled: false, tipped: isTipped(q), residual, smallest: eigen(), steps };
 }
+
+const isTipped = (q: Float64Array): boolean => Math.abs(q[1]!) >= TIPPED || Math.abs(q[2]!) >= TIPPED;
 
 /** Moves by `move`, or half of it, a quarter, an eighth, until the residual is not larger than before. */
 function take(q: Float64Array, move: Float64Array, before: number, tryOut: () => number): number {
