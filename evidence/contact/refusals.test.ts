@@ -66,6 +66,23 @@ describe("a horse's saddle under a growing load (separate implementation: a rest
   });
 });
 
+describe("what goes over from a rest near by goes over without one, and what rests from it rests", () => {
+  const near = settle(loadedAt(25, 0));
+  const base = problemOf(inputsOf("ct-horse-S+0"));
+  const besideTheLast = settle({ ...base, load: { ...base.load, weightN: 2100 }, compressionLimit: 10 });
+  test.each(Array.from({ length: 21 }, (_, i) => 20 - 2 * i))("load line at x %d", (x) => {
+    if (!near.ok) throw new Error(near.why);
+    const warm = settle(loadedAt(x, 0), { start: near.pose });
+    expect(warm.ok ? "rests" : warm.why).toBe(reasonOf(loadedAt(x, 0)));
+  });
+  test.each(Array.from({ length: 11 }, (_, i) => 2100 + 10 * i))("a horse's saddle under %d N", (weightN) => {
+    if (!besideTheLast.ok) throw new Error(besideTheLast.why);
+    const problem = { ...base, load: { ...base.load, weightN }, compressionLimit: 10 };
+    const warm = settle(problem, { start: besideTheLast.pose });
+    expect(warm.ok ? "rests" : warm.why).toBe(reasonOf(problem));
+  });
+});
+
 describe("layers pressed beyond their law", () => {
   const series = problemOf(inputsOf("ct-flat-stiffening"));
   test("is said apart from tipping, at the limit given", () => {
