@@ -1,6 +1,6 @@
 import { exp } from "../engine/number/index.ts";
 import { drawNormal, drawUniform } from "../engine/random.ts";
-import { DOUBT, SLACK_MM } from "./doubts.ts";
+import { BELIEVED_WIDER, DOUBT, SLACK_MM } from "./doubts.ts";
 import type { HalfCurve } from "./half-curve.ts";
 
 /** One head that may be the one in the press, and where it stands now. Half 0 is near, 1 is off. */
@@ -47,20 +47,21 @@ export function firstBelief(
   const particles = Array.from({ length: curves.length * EACH }, (_, i): Particle => {
     const curve = curves[i % curves.length];
     if (curve === undefined) throw new RangeError("no head is believed");
-    return unpressed(curve, dressed, datumU, seed, i);
+    return unpressed(curve, dressed, datumU, seed, i, BELIEVED_WIDER);
   });
   return { dressed, seed, passes: 0, particles };
 }
 
-/** A head of a table before its first pass, all else of it drawn. */
+/** A head of a table before its first pass, all else of it drawn; its factors `wider` than their ranges. */
 export function unpressed(
   curve: HalfCurve,
   dressed: boolean,
   datumU: number,
   seed: number,
   i: number,
+  wider = 1,
 ): Particle {
-  const normal = (name: string) => drawNormal(seed, i, `${name} of a head`);
+  const normal = (name: string) => wider * drawNormal(seed, i, `${name} of a head`);
   const uniform = (name: string, [lo, hi]: readonly [number, number]) =>
     lo + (hi - lo) * drawUniform(seed, i, `${name} of a head`);
   return {

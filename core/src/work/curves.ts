@@ -4,6 +4,7 @@ import { bendingHead, type HeadArchBelief } from "../reach/bend/head-arch.ts";
 import { changesThatBent, throughPast } from "../reach/bend/past.ts";
 import type { Deviations } from "../shape/model.ts";
 import type { SurveyedSaddle } from "../survey/case.ts";
+import { BELIEVED_WIDER } from "./doubts.ts";
 import type { HalfCurve } from "./half-curve.ts";
 import { pressCurve, type Way } from "./press-curve.ts";
 
@@ -43,11 +44,14 @@ function drawCurves(saddle: SurveyedSaddle, way: Way, seed: number, count: numbe
   const belief = bendingHead(saddle);
   if (belief === undefined) return undefined;
   const drawn = Array.from({ length: count }, (_, i) =>
-    curveAt(belief, drawnHead(belief, seed, i), saddle, way),
+    curveAt(belief, widely(drawnHead(belief, seed, i)), saddle, way),
   );
   const curves = drawn.filter((one) => one !== undefined);
   return curves.length === 0 ? undefined : { stuff: belief.stuff, curves };
 }
+
+const widely = (drawn: Deviations): Deviations =>
+  Object.fromEntries(Object.entries(drawn).map(([id, off]) => [id, BELIEVED_WIDER * off]));
 
 /** The table of one head. undefined where it gives way. */
 export function curveAt(
