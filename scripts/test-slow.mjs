@@ -9,6 +9,7 @@ const tsx = [node, "--import", "tsx"];
 const parts = [
   { name: "node-versions", command: [...tsx, "evidence/slow/node-versions.ts"] },
   { name: "passes", command: [...tsx, "evidence/slow/passes.ts"] },
+  { name: "long-run", command: [...tsx, "evidence/slow/long-run.ts"] },
   { name: "soft-layer", command: [...tsx, "evidence/slow/soft-layer.ts"] },
   ...["fit", "reach", "judge"].map((room) => ({
     name: `mutation-${room}`,
