@@ -1,0 +1,8 @@
+import { writeFileSync } from "node:fs";
+import { CASES, FILE, partsOf, printsOf } from "./whole-figures.ts";
+
+// `npx tsx evidence/fit/freeze-whole.ts` after a change that is meant to move figures: look at what moved, and why.
+writeFileSync(
+  FILE,
+  `${JSON.stringify(Object.fromEntries(CASES.map((name) => [name, printsOf(partsOf(name))])), null, 1)}\n`,
+);
