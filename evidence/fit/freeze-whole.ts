@@ -1,5 +1,6 @@
 import { writeFileSync } from "node:fs";
-import { CASES, FILE, partsOf, printsOf } from "./whole-figures.ts";
+import { printsOf } from "../number/prints.ts";
+import { CASES, FILE, partsOf } from "./whole-figures.ts";
 
 // `npx tsx evidence/fit/freeze-whole.ts` after a change that is meant to move figures: look at what moved, and why.
 writeFileSync(

@@ -1,14 +1,10 @@
 import { type Forms, formsOf } from "@treewright/core/answer/forms.ts";
 import { inDraw, wholeAt } from "@treewright/core/answer/whole.ts";
-import { sha256Hex } from "@treewright/core/engine/hash.ts";
 import { MESHES } from "@treewright/core/fit/panel-cells.ts";
 import { opened } from "@treewright/core/reach/move.ts";
 import { drawDeviations } from "@treewright/core/shape/draw.ts";
 import type { Deviations } from "@treewright/core/shape/model.ts";
 import { surveyOf } from "../answer/examples.ts";
-
-/** Fingerprints of all digits of each part of a whole, by case, draw and change. */
-export type Prints = { readonly [place: string]: string };
 
 /** Invented cases that differ in what they rest on: a fair fit, a flat panel, a flat tree on a sharp back, a wasted back. */
 export const CASES = [
@@ -49,21 +45,5 @@ export function partsOf(name: (typeof CASES)[number]): readonly (readonly [place
         ([part, value]) => [`${draw}, ${changeMm} mm: ${part}`, value] as const,
       );
     }),
-  );
-}
-
-/** The engine gives the same digits everywhere, so one digit that moved shows. `by`: all figures made so many times as large. */
-export function printsOf(parts: ReturnType<typeof partsOf>, by = 1): Prints {
-  const written = (_: string, value: unknown) =>
-    value instanceof Float64Array
-      ? Array.from(value, (one) => by * one)
-      : typeof value === "number"
-        ? by * value
-        : value;
-  return Object.fromEntries(
-    parts.map(([place, part]) => [
-      place,
-      sha256Hex(new TextEncoder().encode(JSON.stringify(part, written) ?? "nothing")).slice(0, 16),
-    ]),
   );
 }

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { CASES, FILE, type Prints, partsOf, printsOf } from "./whole-figures.ts";
+import { type Prints, printsOf } from "../number/prints.ts";
+import { CASES, FILE, partsOf } from "./whole-figures.ts";
 
 /*
  * Every digit of a whole saddle on a back – at rest, ridden, in the other states, at its sections – is the one that was
