@@ -60,6 +60,57 @@ describe("laid on without load", () => {
   });
 });
 
+/** The gap is taken under the middle of each face, mean of both sides. */
+describe("where the gap is taken", () => {
+  const sloping = { ...straight, innerEdgeMm: () => 40, widthMm: () => 100, faceAngleRad: () => Math.PI / 3 };
+  const onSlopes = { ...tree, halves: { near: sloping, off: sloping } };
+  /** The middle of a face of 100 mm at 60 degrees, from 40 mm out: 40 + 50 cos 60. */
+  const OUT_MM = 65;
+  const hollow =
+    (deep: (y: number) => number, middle = LENGTH / 2): SampleSurface =>
+    (n, x, y, out) => {
+      for (let i = 0; i < n; i++) {
+        const along = ((x[i] ?? 0) - middle) / (LENGTH / 2);
+        out.z[i] = deep(y[i] ?? 0) * (along * along - 1);
+      }
+    };
+  test("a hollow that deepens outward is met 65 mm out", () => {
+    const { bridgeMm } = unloadedOf(
+      onSlopes,
+      hollow((y) => (10 * Math.abs(y)) / OUT_MM),
+      0,
+    );
+    expect(bridgeMm).toBeCloseTo(10, 9);
+  });
+  test("a hollow on the off side alone counts half", () => {
+    expect(
+      unloadedOf(
+        onSlopes,
+        hollow((y) => (y > 0 ? 12 : 0)),
+        0,
+      ).bridgeMm,
+    ).toBeCloseTo(6, 9);
+    expect(
+      unloadedOf(
+        onSlopes,
+        hollow((y) => (y < 0 ? 12 : 0)),
+        0,
+      ).bridgeMm,
+    ).toBeCloseTo(6, 9);
+  });
+  test("a saddle that lies further back meets what is further back", () => {
+    const notch: SampleSurface = (n, x, _y, out) => {
+      for (let i = 0; i < n; i++) out.z[i] = (x[i] ?? 0) > LENGTH + 5 ? 0 : -7;
+    };
+    expect(unloadedOf(onSlopes, notch, 0).bridgeMm).toBeCloseTo(0, 9);
+    // Its last edges alone stand on the step, its front at the other end: between them the line rises over what lies 7 mm lower.
+    const back = unloadedOf(onSlopes, notch, 20);
+    expect(back.bridgeMm).toBeGreaterThan(6);
+    expect(back.bridgeMm).toBeLessThan(7);
+    expect(unloadedOf(onSlopes, notch, -20).bridgeMm).toBeCloseTo(0, 9);
+  });
+});
+
 /** A bare point covers its straight part, at most the lower three fifths of the head, and nothing within 15 mm of the middle. */
 describe("where a bare point is judged", () => {
   const asked = (depthMm: number, spreadMm: number, degrees: number) => {
