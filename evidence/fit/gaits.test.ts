@@ -45,6 +45,17 @@ describe("force over a beat", () => {
     expect(free).toEqual([...free].sort((a, b) => a - b));
     expect(partUnder(forceCurve(1.2), 0.1)).toBe(0);
   });
+  test("how long an even swing is under a level, in closed form", () => {
+    // 1 + (peak - 1) cos is under L for the part arccos((L - 1) / (peak - 1)) / pi from the peak on.
+    for (const [peak, level] of [
+      [1.5, 0.7],
+      [2, 0.1],
+      [1.8, 1.3],
+    ] as const) {
+      const part = 1 - Math.acos((level - 1) / (peak - 1)) / Math.PI;
+      expect(Math.abs(partUnder(forceCurve(peak), level) - part)).toBeLessThan(1 / 100);
+    }
+  });
   test("a peak under the weight is refused", () => expect(() => forceCurve(0.99)).toThrow("0.99"));
 });
 

@@ -50,6 +50,53 @@ describe("girth straps", () => {
       out({ girthing: { first: pair(60) } }, TREE),
     );
   });
+  test("of two straps the front one has its part, whichever was typed first; of three each a third", () => {
+    const shares = (girthing: object, deviations = {}) =>
+      loadsFor({ girthing })
+        .girth.pulls(TREE, PULL, deviations)
+        .slice(0, Object.keys(girthing).length)
+        .map(({ at, force }) => [at.x, -force.z / PULL]);
+    const front = { "girth.front.part": 0.1 };
+    expect(shares({ first: pair(60), third: pair(170) }, front)).toEqual([
+      [60, 0.6],
+      [170, 0.4],
+    ]);
+    // The third strap sewn ahead of the first: the part goes by place, not by name.
+    const crossed = shares({ first: pair(170), third: pair(60) }, front);
+    expect(crossed.map(([x]) => x)).toEqual([170, 60]);
+    expect(crossed.map(([, part]) => part)).toEqual([0.4, 0.6]);
+    const three = shares({ first: pair(60), second: pair(110), back: pair(260) }, front);
+    for (const [, part] of three) expect(part).toBeCloseTo(1 / 3, 12);
+  });
+  test("a V's buckle hangs where the pulls balance, 250 mm below the tips", () => {
+    const girthing = { first: pair(60), third: pair(170), layout: "V" };
+    const [front, rear] = pullsOf({ girthing });
+    // Evenly shared they meet at 115 mm: each leans by 55 in 250.
+    expect((front?.force.x ?? 0) / -(front?.force.z ?? 0)).toBeCloseTo(55 / 250, 12);
+    expect((rear?.force.x ?? 0) / -(rear?.force.z ?? 0)).toBeCloseTo(-55 / 250, 12);
+  });
+  test("what is drawn is what is assumed: the front's part of two, the buckle of a V, else nothing", () => {
+    const drawn = (girthing: object) =>
+      loadsFor({ girthing })
+        .girth.uncertain.map(({ id }) => id)
+        .filter((id) => id.startsWith("girth."));
+    expect(drawn({})).toEqual([]);
+    expect(drawn({ first: pair(60) })).toEqual([]);
+    expect(drawn({ first: pair(60), layout: "V" })).toEqual([]);
+    expect(drawn({ first: pair(60), third: pair(170) })).toEqual(["girth.front.part"]);
+    expect(drawn({ first: pair(60), third: pair(170), layout: "V" })).toEqual([
+      "girth.front.part",
+      "girth.buckle.mm",
+    ]);
+    expect(drawn({ first: pair(60), second: pair(110), third: pair(170), layout: "V" })).toEqual([
+      "girth.buckle.mm",
+    ]);
+  });
+  test("a strap on the point hangs outside the tip by the head's thickness", () => {
+    const [near, off] = pullsOf({ girthing: { point: pair(0) } });
+    const out = TREE.head.spreadMm / 2 + TREE.head.thicknessMm;
+    expect([near?.at.y, off?.at.y]).toEqual([-out, out]);
+  });
   test("further ahead it draws the head down, further back it lifts it", () => {
     const headUp = (x: number) => pressedFor({ girthing: { first: pair(x) } }).headUpRad;
     const ups = [0, 90, 180, 260].map(headUp);

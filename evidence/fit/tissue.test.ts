@@ -80,6 +80,38 @@ describe("four tissues", () => {
       expect(apart / 0.06).toBeLessThan(0.25);
     }
   });
+  test("a saddle that lies further back has more of it over the loin, less over the blade", () => {
+    const stiff = { "tissue.loin.times.1": 1, "tissue.blade.times.1": 2, "tissue.withers.times.1": 0 };
+    const horse = {
+      girthed: { pointBehindBladeNear: -40, pointBehindBladeOff: -40 },
+      standing: { usableLengthNear: 380, usableLengthOff: 380 },
+    };
+    const over = (slideMm: number) => {
+      const { cells, law } = problemFor({ horse }, { ...stiff, "placement.mm": slideMm }, MESHES.fine);
+      const part = (times: number) => {
+        let n = 0;
+        for (let i = 0; i < cells.n; i++)
+          if (Math.abs((law.lowerModulus[i] ?? 0) / 0.06 - times) < 1e-6) n += 1;
+        return n / cells.n;
+      };
+      return { blade: part(3), loin: part(2) };
+    };
+    const [ahead, back] = [over(-15), over(15)];
+    expect(back.loin).toBeGreaterThan(ahead.loin + 0.04);
+    expect(back.blade).toBeLessThan(ahead.blade - 0.04);
+  });
+  test("where blade and last rib were read they are not drawn; else they are", () => {
+    const drawn = (horse: object) => loadsFor({ horse }).uncertain.map(({ id }) => id);
+    const [none, both] = [
+      drawn({}),
+      drawn({
+        girthed: { pointBehindBladeNear: -40, pointBehindBladeOff: -40 },
+        standing: { usableLengthNear: 380, usableLengthOff: 380 },
+      }),
+    ];
+    const guessed = none.filter((id) => !both.includes(id));
+    expect(guessed).toEqual([ASSUMED_LOADS.bladeEdgeMm.id, ASSUMED_LOADS.lastRibMm.id]);
+  });
   test("stiff beside the withers, the head stands higher", () => {
     const headUp = (times: number) => pressedFor({}, { "tissue.withers.times.1": times - 1 }).headUpRad;
     expect(headUp(2)).toBeGreaterThan(headUp(1) + 0.002);
@@ -94,6 +126,24 @@ describe("the ridge", () => {
     const touching = pressedFor(wide);
     expect(touching.ridgeCm2).toBeGreaterThan(10);
     for (const gait of restFor(wide).ridden().gaits) if (gait.ok) expect(gait.ridgeCm2).toBeGreaterThan(0);
+  });
+  test("between the stations where it was read it is as wide as a straight line says, beyond them as wide as there", () => {
+    const read = { ridgeFront: 90, ridgeMid: 60, ridgeRear: 100 };
+    const { cells, onRidge } = problemOf(sittingFor({ horse: { standing: read } }), MESHES.fine);
+    const { front, mid, rear } = TREE.stationsMm;
+    const half = (x: number) => {
+      if (x <= front) return 45;
+      if (x >= rear) return 50;
+      return x <= mid ? 45 - (15 * (x - front)) / (mid - front) : 30 + (20 * (x - mid)) / (rear - mid);
+    };
+    let touched = 0;
+    for (let i = 0; i < cells.n; i++) {
+      const within = Math.abs(cells.y[i] ?? 0) < half(cells.x[i] ?? 0);
+      expect([cells.x[i], cells.y[i], onRidge[i]]).toEqual([cells.x[i], cells.y[i], within ? 1 : 0]);
+      touched += within ? 1 : 0;
+    }
+    expect(touched).toBeGreaterThan(50);
+    expect(touched).toBeLessThan(cells.n / 2);
   });
   test("its stiffness is that of skin on bone, within the ridge and nowhere else", () => {
     const sitting = sittingFor(wide);
