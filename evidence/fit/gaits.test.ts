@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { GRAVITY } from "../../core/src/fit/assumed.ts";
 import { forceCurve, partUnder } from "../../core/src/fit/force-curve.ts";
-import { GAITS, PEAKS, peakRange, riddenGaits } from "../../core/src/fit/gaits.ts";
+import { BEATS, GAITS, PEAKS, peakRange, riddenGaits } from "../../core/src/fit/gaits.ts";
 import { MESHES } from "../../core/src/fit/panel-cells.ts";
 import { problemOf } from "../../core/src/fit/problem.ts";
 import { ridesAhead } from "../../core/src/fit/ridden.ts";
@@ -60,6 +60,42 @@ describe("force over a beat", () => {
 });
 
 describe("published peaks", () => {
+  test("walk, trot and canter in newtons a kilogram, over standard gravity; beats of a stride", () => {
+    // Fruehwirth et al. 2004 (from memory): 12.1 (1.2), 24.3 (4.6), 27.2 (4.4) N/kg.
+    expect([PEAKS.walk.times, PEAKS.walk.sd].map((one) => one * 9.80665)).toEqual([
+      expect.closeTo(12.1, 9),
+      expect.closeTo(1.2, 9),
+    ]);
+    expect([PEAKS.trot.sd, PEAKS.canter.sd].map((one) => one * 9.80665)).toEqual([
+      expect.closeTo(4.6, 9),
+      expect.closeTo(4.4, 9),
+    ]);
+    expect(BEATS).toEqual({ walk: 6, trot: 2, canter: 1 });
+  });
+  test("as it is ridden: seat, words, and what is on the bars", () => {
+    const ridden = (
+      trot: "sitting" | "rising" | "two-point" | "not-asked",
+      canter: "sitting" | "half-seat" | "not-asked",
+    ) =>
+      riddenGaits({ trot, canter, mounts: "not-asked" }).map(({ says, peak, onBars }) => [
+        says,
+        peak.id,
+        onBars,
+      ]);
+    expect(ridden("sitting", "half-seat")).toEqual([
+      ["walk", "walk", undefined],
+      ["sitting trot", "trot-sitting", undefined],
+      ["canter in half-seat", "canter", "halfSeatPart"],
+    ]);
+    expect(ridden("two-point", "sitting").slice(1)).toEqual([
+      ["trot in half-seat", "trot-two-point", "halfSeatPart"],
+      ["canter, sat", "canter", undefined],
+    ]);
+    expect(ridden("not-asked", "not-asked").slice(1)).toEqual([
+      ["trot, seat not asked", "trot", "risingPart"],
+      ["canter, taken as sat", "canter", undefined],
+    ]);
+  });
   test.each(Object.entries(PEAKS))(
     "%s: drawn within a range that never falls under the weight",
     (_id, peak) => {

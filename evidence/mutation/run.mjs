@@ -1,10 +1,10 @@
 // node evidence/mutation/run.mjs ROOM [FILES ...] [--write]: changes the code of a room in many small ways, one at a time,
-// and counts how many its tests see. --write puts score and survivors into score.json; reasons written there are kept.
+// and counts how many its tests see. --write puts what was found of these files into score.json; reasons written there are kept.
 import { spawnSync } from "node:child_process";
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { ROOMS, reportOf, settingsOf } from "./rooms.mjs";
+import { ROOMS, reportOf, scoreOf, settingsOf } from "./rooms.mjs";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 const scoreFile = new URL("./score.json", import.meta.url);
@@ -24,32 +24,30 @@ const done = spawnSync("node_modules/.bin/stryker", ["run", settings], {
 if (done.status !== 0) throw new Error(`stryker ended with ${done.status}`);
 const minutes = (performance.now() - start) / 60_000;
 
-const result = resultOf(JSON.parse(readFileSync(join(root, reportOf(room)), "utf8")));
-console.log(
-  `${room}: ${result.score} % of ${result.mutants} mutants seen in ${minutes.toFixed(1)} minutes; ${result.survivors.length} not`,
-);
-for (const { at, change } of result.survivors) console.log(`  ${at}: ${change}`);
-if (process.argv.includes("--write")) keep(result);
-if (files.length === 0 && result.score < ROOMS[room].least) process.exitCode = 1;
+const byFile = resultsOf(JSON.parse(readFileSync(join(root, reportOf(room)), "utf8")));
+const { score, mutants, missed } = scoreOf(byFile);
+console.log(`${room}: ${score} % of ${mutants} mutants seen in ${minutes.toFixed(1)} minutes; ${missed} not`);
+for (const [file, { survivors }] of Object.entries(byFile))
+  for (const { at, change } of survivors) console.log(`  ${file}:${at}: ${change}`);
+if (process.argv.includes("--write")) keep(byFile);
+if (files.length === 0 && score < ROOMS[room].least) process.exitCode = 1;
 
-/** Score in per cent, one digit; survivors by place and change, with those that no test passes through. */
-function resultOf({ files: byFile }) {
-  const all = Object.entries(byFile).flatMap(([file, { mutants, source }]) =>
-    mutants.map((mutant) => ({ ...mutant, file, source })),
+/** By file: mutants that count, and survivors by line and change, with those that no test passes through. */
+function resultsOf(report) {
+  return Object.fromEntries(
+    Object.entries(report.files).map(([file, { mutants: all, source }]) => {
+      const counted = all.filter(
+        ({ status }) => !["Ignored", "CompileError", "RuntimeError"].includes(status),
+      );
+      const survivors = counted
+        .filter(({ status }) => status !== "Killed" && status !== "Timeout")
+        .map(({ location, mutatorName, replacement, status }) => ({
+          at: location.start.line,
+          change: `${mutatorName}: ${textAt(source, location)} -> ${short(replacement ?? "")}${status === "NoCoverage" ? " (no test passes here)" : ""}`,
+        }));
+      return [file, { mutants: counted.length, survivors }];
+    }),
   );
-  const counted = all.filter(({ status }) => !["Ignored", "CompileError", "RuntimeError"].includes(status));
-  const seen = counted.filter(({ status }) => status === "Killed" || status === "Timeout");
-  const survivors = counted
-    .filter((mutant) => !seen.includes(mutant))
-    .map(({ file, location, mutatorName, replacement, status, source }) => ({
-      at: `${file}:${location.start.line}`,
-      change: `${mutatorName}: ${textAt(source, location)} -> ${short(replacement ?? "")}${status === "NoCoverage" ? " (no test passes here)" : ""}`,
-    }));
-  return {
-    score: Math.floor((1000 * seen.length) / counted.length) / 10,
-    mutants: counted.length,
-    survivors,
-  };
 }
 
 function textAt(source, { start: from, end: to }) {
@@ -64,20 +62,17 @@ function short(text) {
   return one.length > 60 ? `${one.slice(0, 57)}...` : one;
 }
 
-/** A reason once written stays with its survivor as long as the same change survives in the same file. */
-function keep({ score, mutants, survivors }) {
+/** A reason once written stays with its survivor as long as the same change survives in the same file; files not run stay. */
+function keep(found) {
   const before = JSON.parse(readFileSync(scoreFile, "utf8"));
-  const reasons = new Map(
-    (before[room]?.survivors ?? []).map(({ at, change, reason }) => [
-      `${at.split(":")[0]} ${change}`,
-      reason,
-    ]),
+  const old = before[room]?.files ?? {};
+  const withReasons = Object.entries(found).map(([file, { mutants, survivors }]) => {
+    const reasonOf = ({ change }) => old[file]?.survivors.find((one) => one.change === change)?.reason ?? "";
+    return [file, { mutants, survivors: survivors.map((one) => ({ ...one, reason: reasonOf(one) })) }];
+  });
+  const files = Object.fromEntries(
+    Object.entries({ ...old, ...Object.fromEntries(withReasons) }).sort(([a], [b]) => (a < b ? -1 : 1)),
   );
-  const listed = survivors.map(({ at, change }) => ({
-    at,
-    change,
-    reason: reasons.get(`${at.split(":")[0]} ${change}`) ?? "",
-  }));
-  const after = { ...before, [room]: { score, mutants, least: ROOMS[room].least, survivors: listed } };
+  const after = { ...before, [room]: { least: ROOMS[room].least, files } };
   writeFileSync(scoreFile, `${JSON.stringify(after, null, 1)}\n`);
 }

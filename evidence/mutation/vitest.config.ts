@@ -1,10 +1,22 @@
 import { resolve } from "node:path";
 import { defineConfig } from "vitest/config";
+import { BaseSequencer, type TestSpecification } from "vitest/node";
 import { ROOMS } from "./rooms.mjs";
 
 /** The tests that must see the mutants of one room; the room's name comes in the environment. */
 const room = process.env.MUTATED_ROOM;
 const tests = room !== undefined && room in ROOMS ? ROOMS[room as keyof typeof ROOMS].tests : [];
+
+/** Those that try out everything come last: most mutants are seen before. */
+const LONG = ["gates/worse.test.ts", "reach/whole.test.ts"];
+
+class LongLast extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const sorted = await super.sort(files);
+    const isLong = ({ moduleId }: TestSpecification) => LONG.some((name) => moduleId.endsWith(name));
+    return [...sorted].sort((a, b) => Number(isLong(a)) - Number(isLong(b)));
+  }
+}
 
 export default defineConfig({
   // The packages' own names would lead out of the mutated copy, to the code as it stands.
@@ -16,5 +28,6 @@ export default defineConfig({
     exclude: ["**/node_modules/**"],
     testTimeout: 300_000,
     retry: 0,
+    sequence: { sequencer: LongLast },
   },
 });
