@@ -34,13 +34,21 @@ async function inChromium(workers: number): Promise<unknown> {
   return found;
 }
 
-test("the same figures in Node and Chromium on all examples, with one worker and with two", async () => {
-  const node = inNode();
-  expect(node.length).toBeGreaterThanOrEqual(8);
-  expect(new Set(node.map(({ figures }) => figures.answers[2])).size).toBeGreaterThanOrEqual(8);
-  expect(await inChromium(1)).toEqual(node);
-  expect(await inChromium(2)).toEqual(node);
+let found: ReturnType<typeof inNode> | undefined;
+/** Worked out once, by whichever test comes first. */
+const node = () => {
+  found ??= inNode();
+  return found;
+};
+
+test("in Node the examples come to at least eight answers", () => {
+  expect(node().length).toBeGreaterThanOrEqual(8);
+  expect(new Set(node().map(({ figures }) => figures.answers[2])).size).toBeGreaterThanOrEqual(8);
+});
+
+test.each([1, 2])("the same figures in Node and Chromium on all examples, workers: %i", async (workers) => {
+  expect(await inChromium(workers)).toEqual(node());
   console.log(
-    `${node.length} horses: the same digits in Node and in Chromium ${served.browser.version()}, with 1 and 2 workers`,
+    `${node().length} horses: the same digits in Node and in Chromium ${served.browser.version()}, ${workers} at work`,
   );
 });
