@@ -52,7 +52,7 @@ export function firstBelief(
   return { dressed, seed, passes: 0, particles };
 }
 
-/** A head of a table before its first pass, all else of it drawn; its factors `wider` than their ranges. */
+/** A head of a table before its first pass, all else of it drawn; factors and datum so much `wider` than they are said to be. */
 export function unpressed(
   curve: HalfCurve,
   dressed: boolean,
