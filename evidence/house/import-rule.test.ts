@@ -8,6 +8,7 @@ import { root } from "./sources.ts";
 /** A small project in which every line breaks one rule: a rule that says nothing of its line is dead. */
 const planted: readonly [rule: string, path: string, imports: string][] = [
   ["engine-knows-engine", "core/src/engine/b.ts", "../terms/target.ts"],
+  ["records-know-engine", "core/src/records/b.ts", "../terms/target.ts"],
   ["terms-import-nothing", "core/src/terms/b.ts", "../engine/target.ts"],
   ["survey-looks-up", "core/src/survey/a.ts", "../shape/target.ts"],
   ["shape-looks-up", "core/src/shape/a.ts", "../reach/target.ts"],

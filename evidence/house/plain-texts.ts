@@ -23,7 +23,7 @@ const tradeWords =
   /(?<!arrow )\b(saddles?|saddlers?|horses?|trees?|heads?|gullets?|pommels?|cantles?|panels?|girths?|withers?|riders?|stirrups?|flock|tack|rump|shoulder|wool|leather)\b/gi;
 
 export const engineKnowsNoTrade: HouseRule = (file) => {
-  if (!/^core\/src\/engine\/.*\.ts$/.test(file.path)) return [];
+  if (!/^core\/src\/(engine|records)\/.*\.ts$/.test(file.path)) return [];
   return findAll(
     file,
     tradeWords,

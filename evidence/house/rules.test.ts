@@ -18,6 +18,7 @@ describe("house rules refuse", () => {
     ["the process", inCore, "export const a = process.argv;", /belongs in an app/],
     ["the console", inCore, "console.log(1);", /let an app print it/],
     ["the network", inCore, "export const a = () => fetch('x');", /network belongs/],
+    ["a word of the trade in records", "core/src/records/planted.ts", "// of a horse", /word of the trade/],
     ["a word of the trade in engine", "core/src/engine/planted.ts", "// widest head", /word of the trade/],
     ["a homeless file", "apps/web/src/utils.ts", "", /without a home/],
     ["a homeless folder", "core/src/helpers/a.ts", "", /without a home/],

@@ -9,6 +9,7 @@ import { plates } from "./commands/plates.ts";
 import { schema } from "./commands/schema.ts";
 import { sizes } from "./commands/sizes.ts";
 import { template } from "./commands/template.ts";
+import { verify } from "./commands/verify.ts";
 
 /** In the order of the work. */
 export const commands: readonly Command[] = [
@@ -21,5 +22,6 @@ export const commands: readonly Command[] = [
   passes,
   template,
   explain,
+  verify,
   schema,
 ];

@@ -1,5 +1,6 @@
 import {
   closeSync,
+  createReadStream,
   existsSync,
   fsyncSync,
   mkdirSync,
@@ -11,6 +12,7 @@ import {
   writeSync,
 } from "node:fs";
 import { basename, dirname, join } from "node:path";
+import { createInterface } from "node:readline";
 import { CASE_BYTES_MAX } from "@treewright/core/survey/case.ts";
 import { EXIT, Stop } from "./exit.ts";
 
@@ -63,6 +65,20 @@ export function readCaseText(path: string): string {
     throw new Stop(EXIT.problemInCase, `${path}: read ${about.size} bytes; allowed are ${CASE_BYTES_MAX}.`);
   }
   return attempt("read", path, () => readFileSync(path, "utf8"));
+}
+
+/** The lines of a plain text file, read piece by piece: two million of them are no one text. */
+export async function linesOf(path: string): Promise<readonly string[]> {
+  const about = attempt("read", path, () => statSync(path));
+  if (!about.isFile()) throw new Stop(EXIT.notReadOrWritten, `Could not read ${path}: it is no plain file.`);
+  const lines: string[] = [];
+  for await (const line of createInterface({ input: createReadStream(path, "utf8"), crlfDelay: Infinity }))
+    lines.push(line);
+  return lines;
+}
+
+export function bytesIfThere(path: string): Uint8Array | undefined {
+  return existsSync(path) ? attempt("read", path, () => readFileSync(path)) : undefined;
 }
 
 /** Writes all or nothing: beside its place first, on the disk, then moved there. */

@@ -1,3 +1,4 @@
+import { grouped } from "../../engine/grouped.ts";
 import { drawDeviations } from "../../shape/draw.ts";
 import type { Piece } from "./pieces.ts";
 import { type Pooled, pooled } from "./pooled.ts";
@@ -45,8 +46,7 @@ export function sizeWords(pieces: readonly Piece[]): readonly SizeWord[] {
   });
 }
 
+/** Groups in the order of their names. */
 function groupedBy<One>(all: readonly One[], nameOf: (one: One) => string): readonly (readonly One[])[] {
-  const groups = new Map<string, One[]>();
-  for (const one of all) groups.set(nameOf(one), [...(groups.get(nameOf(one)) ?? []), one]);
-  return [...groups.keys()].sort().map((name) => groups.get(name) ?? []);
+  return [...grouped(all, nameOf)].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, group]) => group);
 }
