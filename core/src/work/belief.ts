@@ -52,7 +52,7 @@ export function firstBelief(
   return { dressed, seed, passes: 0, particles };
 }
 
-/** A head of a table before its first pass, all else of it drawn; factors and datum so much `wider` than they are said to be. */
+/** A head of a table before its first pass, all else of it drawn; factors so much `wider` than they are said to be, the datum, a reading, as it was read. */
 export function unpressed(
   curve: HalfCurve,
   dressed: boolean,
@@ -73,7 +73,7 @@ export function unpressed(
     gauge: exp(DOUBT.gauge * normal("gauge")),
     slip: uniform("slip", DOUBT.slip),
     relaxes: uniform("relaxes", DOUBT.relaxes),
-    datumMm: datumU * normal("datum"),
+    datumMm: datumU * drawNormal(seed, i, "datum of a head"),
     keptMm: [0, 0],
     heldMm: [0, 0],
   };

@@ -9,9 +9,10 @@ import { CREEP } from "../reach/creep.ts";
 export const SLACK_MM = { bare: [0, 1.5], dressed: [1, 6] } as const;
 
 /**
- * What is believed of a head, its readings and the datum among it, is drawn so much wider than said: ranges are memory, and a head of another kind must be
- * caught up with within a pass. Derived from simulated jobs: at 1 the 90 % intervals hold 80 to 84 of 100 later passes on
- * heads from shifted and wider ranges, at 1.25 86, at 1.4 87 to 91 and 93 on heads from the ranges themselves.
+ * What is believed of a head, what was measured of its plates among it, is drawn so much wider than said; the spread read before
+ * the first pass is not. Ranges are memory, and a head of another kind must be caught up with within a pass. Derived from
+ * simulated jobs: at 1 the 90 % intervals hold 80 to 84 of 100 later passes on heads from shifted and wider ranges, at 1.4
+ * 87 to 91, and 94 on heads from the ranges themselves.
  */
 export const BELIEVED_WIDER = 1.4;
 
