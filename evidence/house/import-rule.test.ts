@@ -23,6 +23,7 @@ const planted: readonly [rule: string, path: string, imports: string][] = [
   ["bridges-know-engine", "bridges/paper/src/a.ts", "../../../core/src/judge/target.ts"],
   ["bridges-know-no-app", "bridges/paper/src/b.ts", "../../../apps/cli/src/target.ts"],
   ["apps-stand-alone", "apps/web/src/a.ts", "../../cli/src/target.ts"],
+  ["data-base-behind-store", "apps/web/src/e.ts", "dexie"],
   ["pdf-library-behind-paper", "apps/cli/src/a.ts", "pdfkit"],
   ["node-stays-outside", "bridges/paper/src/c.ts", "node:fs"],
   ["node-stays-outside", "apps/web/src/b.ts", "node:fs"],
@@ -52,7 +53,7 @@ function violations(): { rule: string; from: string }[] {
   for (const [, path, imports] of planted) write(path, `import * as a from "${imports}";\nexport { a };\n`);
   for (const [path, imports] of good) write(path, `import type * as a from "${imports}";\nexport { a };\n`);
   write("tsconfig.json", '{ "compilerOptions": { "allowImportingTsExtensions": true, "module": "ESNext" } }');
-  for (const name of ["comlink", "pdfkit"]) {
+  for (const name of ["comlink", "dexie", "pdfkit"]) {
     write(`node_modules/${name}/package.json`, JSON.stringify({ name, version: "1.0.0", main: "index.js" }));
     write(`node_modules/${name}/index.js`, "module.exports = 1;\n");
   }

@@ -1,0 +1,43 @@
+/*
+ * What a visit is made of, as places of its records. What was read, felt, seen and said stands at its path in the case
+ * (`horses[0].girthed.clearanceTop`); what only the records need stands at the places below, which no case has.
+ */
+
+/** Kinds of subject. */
+export const SORTS = ["visit", "horse", "saddle", "person", "yard"] as const;
+export type Sort = (typeof SORTS)[number];
+
+/** Places of a visit that are not of the case. */
+export const OF_VISIT = {
+  /** Id of the horse, and of the saddle, that this visit is about. */
+  horse: "about.horse",
+  saddle: "about.saddle",
+  /** Day and minutes that the visit is planned for, yyyy-mm-dd and min. */
+  plannedFor: "planned.day",
+  plannedMinutes: "planned.minutes",
+  /** Moment at which it was begun, and finished, in UTC. */
+  begun: "run.begun",
+  finished: "run.finished",
+  /** What was done, in one line, and weeks until the next look: what the next visit reads first. */
+  done: "left.done",
+  nextInWeeks: "left.nextInWeeks",
+  /** What was agreed. */
+  agreedWork: "agreed.work",
+  agreedRisks: "agreed.risks",
+  agreedWorse: "agreed.worseCase",
+  agreedLimit: "agreed.limit",
+  agreedText: "agreed.textHash",
+  signature: "agreed.signature",
+  handedOver: "handed.over",
+  /** Title of a case that was brought in, and the mark of an invented one. */
+  title: "title",
+  invented: "invented",
+} as const;
+
+/** Places of the case that tell who somebody is: an entry holds what commits to the value, a store of people the value. */
+export const PERSONAL = ["visit.owner", "rider.name", "worker.name"] as const;
+export const isPersonal = (at: string): boolean => PERSONAL.some((one) => one === at);
+
+/** What a next visit may begin with, told as brought over from the last: what hardly changes, and is looked at again all the same. */
+export const LASTING =
+  /^(practice|worker|visit\.(place|owner)|rider\.(name|massDressed|tackMass)|saddle\.(name|maker|model|build|past|standing\.serial$)|horses\[\d+\]\.(name|about|identity))/;

@@ -1,0 +1,37 @@
+import { indexedStore } from "@treewright/store/indexed.ts";
+import { CONTRACT } from "./contract.ts";
+
+/** One clause on a data base of its own; the words of what went wrong, or nothing. */
+async function runClause(at: number): Promise<string> {
+  const name = `clause ${at}`;
+  const store = await indexedStore(name);
+  try {
+    await CONTRACT[at]?.holds(store, () => indexedStore(name));
+    return "";
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}
+
+/** Every durability that a transaction which writes was asked for. */
+const asked: (string | undefined)[] = [];
+const begin = IDBDatabase.prototype.transaction;
+IDBDatabase.prototype.transaction = function (stores, mode, options) {
+  if (mode === "readwrite") asked.push(options?.durability);
+  return begin.call(this, stores, mode, options);
+};
+
+/** A data base that a newer version has written. */
+async function newer(): Promise<string> {
+  await new Promise((done, failed) => {
+    const opening = indexedDB.open("from later", 900);
+    opening.onsuccess = () => done(opening.result.close());
+    opening.onerror = () => failed(opening.error);
+  });
+  return indexedStore("from later").then(
+    () => "opened",
+    (error: { why?: string }) => String(error.why),
+  );
+}
+
+Object.assign(globalThis, { runClause, newer, durabilities: () => asked });
