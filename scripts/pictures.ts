@@ -3,7 +3,7 @@ import { execFileSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { servePage } from "../evidence/page/served-page.ts";
+import { BENCH, servePage } from "../evidence/page/served-page.ts";
 import { root } from "./docs/root.ts";
 
 const example = "09-alter-in-the-saddle.json";
@@ -13,7 +13,7 @@ mkdirSync(images, { recursive: true });
 async function picturePage(): Promise<void> {
   const served = await servePage();
   try {
-    const { page } = await served.open("", { width: 1440, height: 1000 });
+    const { page } = await served.open(BENCH, { width: 1440, height: 1000 });
     await page.getByLabel("Examples").selectOption(example);
     await page.waitForSelector(".answers[aria-busy=true]");
     await page.waitForSelector(".answers[aria-busy=false]");

@@ -1,14 +1,45 @@
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
+import { VitePWA } from "vite-plugin-pwa";
 
 export default defineConfig({
   root: import.meta.dirname,
-  plugins: [react()],
+  plugins: [
+    react(),
+    VitePWA({
+      // A new version waits until somebody at the first screen says so: never in the middle of a visit.
+      registerType: "prompt",
+      injectRegister: null,
+      manifest: {
+        name: "Treewright",
+        short_name: "Treewright",
+        description:
+          "Can the head of this saddle's tree be altered for this horse, by how much, how, by whom, and safely?",
+        start_url: "/",
+        display: "standalone",
+        background_color: "#fbfaf5",
+        theme_color: "#fbfaf5",
+        icons: [
+          { src: "/icon-192.png", sizes: "192x192", type: "image/png" },
+          { src: "/icon-512.png", sizes: "512x512", type: "image/png" },
+          { src: "/icon-512.png", sizes: "512x512", type: "image/png", purpose: "maskable" },
+        ],
+      },
+      workbox: {
+        globPatterns: ["**/*.{js,css,html,svg,png,woff2,woff}"],
+        maximumFileSizeToCacheInBytes: 4_000_000,
+        navigateFallback: "/index.html",
+        navigateFallbackDenylist: [/^\/(bench\.html|examples\/)/],
+        cleanupOutdatedCaches: true,
+      },
+    }),
+  ],
   worker: { format: "es" },
   build: {
     target: "es2022",
     // Fonts and drawings stay files: the page's policy allows no data in addresses.
     assetsInlineLimit: 0,
+    rolldownOptions: { input: ["index.html", "bench.html"].map((name) => `${import.meta.dirname}/${name}`) },
     modulePreload: { polyfill: false },
     chunkSizeWarningLimit: 900,
   },

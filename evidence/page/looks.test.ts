@@ -1,6 +1,6 @@
 import AxeBuilder from "@axe-core/playwright";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ServedPage, servePage } from "./served-page.ts";
+import { BENCH, type ServedPage, servePage } from "./served-page.ts";
 
 /* The page in every light and at every width. axe sees about half of what a person with other eyes or hands would. */
 let served: ServedPage;
@@ -12,7 +12,7 @@ afterAll(() => served.close());
 const LIGHTS = ["light", "dark", "sun"] as const;
 
 async function openAt(width: number) {
-  const { page } = await served.open("", { width, height: 900 });
+  const { page } = await served.open(BENCH, { width, height: 900 });
   await page.waitForSelector(".follows");
   for (const fold of await page.locator("summary").all()) await fold.click();
   return page;

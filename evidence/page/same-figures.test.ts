@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { figuresOf, horsesOf } from "../../apps/web/src/bench/figures-of.ts";
-import { type ServedPage, servePage } from "./served-page.ts";
+import { BENCH, type ServedPage, servePage } from "./served-page.ts";
 
 /*
  * Every digit of every answer of every invented case: in Node, in one worker of Chromium and in two.
@@ -26,7 +26,7 @@ beforeAll(async () => {
 afterAll(() => served.close());
 
 async function inChromium(workers: number): Promise<unknown> {
-  const { page, faults } = await served.open(`?figures=${workers}`);
+  const { page, faults } = await served.open(`${BENCH}?figures=${workers}`);
   await page.waitForSelector("[data-done=yes]", { timeout: 240_000 });
   const found: unknown = JSON.parse((await page.textContent("pre")) ?? "");
   expect(faults).toEqual([]);

@@ -8,14 +8,19 @@ import { startServer } from "../../apps/server/src/main.ts";
 
 const REPOSITORY = fileURLToPath(new URL("../../", import.meta.url));
 
+/** The page of one case file by itself. */
+export const BENCH = "bench.html";
+
 export interface ServedPage {
   readonly url: string;
   readonly browser: Browser;
-  /** A fresh page with nothing kept from another, and a list of every address it asked for. */
+  /** The bench, or the page at a path: a fresh one with nothing kept from another, and a list of every address it asked for. */
   open(
     path?: string,
     size?: { width: number; height: number },
   ): Promise<{ page: Page; asked: string[]; faults: string[] }>;
+  /** Takes the server away, as where there is no signal. */
+  down(): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -46,10 +51,11 @@ export async function servePage(): Promise<ServedPage> {
   return {
     url: server.url,
     browser,
-    open: (path = "", size = { width: 1440, height: 900 }) => openOn(browser, server.url + path, size),
+    open: (path = BENCH, size = { width: 1440, height: 900 }) => openOn(browser, server.url + path, size),
+    down: () => server.close(),
     close: async () => {
       await browser.close();
-      await server.close();
+      await server.close().catch(() => undefined);
       await rm(root, { recursive: true });
     },
   };

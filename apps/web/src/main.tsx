@@ -1,45 +1,39 @@
+import { indexedStore } from "@treewright/store/indexed.ts";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import "./look/fonts.css";
 import "./look/tokens.css";
 import "./look/base.css";
 import "./look/page.css";
-import "./look/answers.css";
-import "./look/bench.css";
-import "./look/drawing.css";
-import "./look/readings.css";
-import "./look/print.css";
-import { emptyCase, exampleNames, exampleText, today } from "./case/open-save.ts";
-import { Hand } from "./desk/hand.ts";
-import { Page } from "./page.tsx";
+import "./look/app.css";
+import { App } from "./app.tsx";
+import { chosenLanguage, LANGUAGES } from "./catalogue/use-words.ts";
+import { keepForOffline } from "./offline.ts";
+import { bringInvented } from "./practice/first-practice.ts";
+import { thisMachine } from "./practice/machine.ts";
+import { Practice } from "./practice/practice.ts";
+import { NotKept } from "./records.ts";
 
-const place = document.getElementById("page");
-
-/** The invented case that lies open at first: one in which a head may be moved. */
-const OPENING = "09-alter-in-the-saddle.json";
-
-/** Where that case is not there, the first one; where there is none, an empty one. */
-async function firstCase(): Promise<{ text: string; name: string }> {
-  const names = await exampleNames().catch((): string[] => []);
-  const name = names.includes(OPENING) ? OPENING : names[0];
-  return name === undefined
-    ? { text: emptyCase(today()), name: "new-case.json" }
-    : { text: await exampleText(name), name };
-}
+const DATA_BASE = "treewright";
 
 async function start(root: HTMLElement): Promise<void> {
-  const workers = Number(new URLSearchParams(location.search).get("figures"));
-  if (workers > 0 && workers <= 8) {
-    const { showFigures } = await import("./bench/figures.ts");
-    return showFigures(root, Math.ceil(workers));
+  const language = chosenLanguage();
+  try {
+    const practice = await Practice.open(await indexedStore(DATA_BASE), thisMachine());
+    await bringInvented(practice);
+    // Without such a worker the app still works while there is signal, and its line says so.
+    keepForOffline().catch(() => undefined);
+    createRoot(root).render(
+      <StrictMode>
+        <App practice={practice} language={language} />
+      </StrictMode>,
+    );
+  } catch (error) {
+    const said = (LANGUAGES[language] ?? LANGUAGES.en)?.saved;
+    root.textContent = (error instanceof NotKept ? said?.[error.why] : said?.other) ?? "";
+    root.setAttribute("role", "alert");
   }
-  const { text, name } = await firstCase();
-  const hand = new Hand(text, name);
-  createRoot(root).render(
-    <StrictMode>
-      <Page hand={hand} />
-    </StrictMode>,
-  );
 }
 
+const place = document.getElementById("page");
 if (place) void start(place);

@@ -1,8 +1,5 @@
-import { useEffect, useState, useSyncExternalStore } from "react";
-import { Answers } from "./answers/answers.tsx";
-import { NextReading } from "./answers/next-reading.tsx";
-import { Ridden } from "./answers/ridden.tsx";
-import { WorkedOut } from "./answers/worked-out.tsx";
+import { useSyncExternalStore } from "react";
+import { AnswersOf } from "./answers/answers-of.tsx";
 import { FileKeys } from "./case/file-keys.tsx";
 import type { Hand } from "./desk/hand.ts";
 import { BackLine } from "./drawing/back-line.tsx";
@@ -35,16 +32,7 @@ export function Page({ hand }: { hand: Hand }) {
           onStation={(station) => hand.station(station)}
         />
         <TitleBlock desk={desk} hand={hand} />
-        <div id="answers" tabIndex={-1}>
-          {desk.answer ? (
-            <Answers answer={desk.answer} answering={desk.answering} />
-          ) : (
-            <NoAnswer failed={desk.failed} />
-          )}
-          {desk.answer ? <WorkedOut answer={desk.answer} answering={desk.answering} /> : null}
-          {desk.answer ? <Ridden answer={desk.answer} /> : null}
-          {desk.answer?.answers.next ? <NextReading next={desk.answer.answers.next} /> : null}
-        </div>
+        <AnswersOf desk={desk} />
         <Bench desk={desk} hand={hand} />
         <PaperKeys desk={desk} />
         <Readings desk={desk} hand={hand} />
@@ -58,25 +46,4 @@ export function Page({ hand }: { hand: Hand }) {
       </footer>
     </>
   );
-}
-
-function NoAnswer({ failed }: { failed: string | undefined }) {
-  const slow = useLater();
-  if (failed)
-    return (
-      <p className="problem" role="alert">
-        This case could not be answered: {failed}. What was typed is kept.
-      </p>
-    );
-  return <p className="answers-wait">{slow ? "The first answer is being worked out." : ""}</p>;
-}
-
-/** True after a moment: words that would only flash up are not shown. */
-function useLater(): boolean {
-  const [later, setLater] = useState(false);
-  useEffect(() => {
-    const timer = setTimeout(() => setLater(true), 400);
-    return () => clearTimeout(timer);
-  }, []);
-  return later;
 }

@@ -35,9 +35,10 @@ export { LEVELS as LEVELS_KPA } from "@treewright/core/report/sheet-pressure.ts"
 export { aboutPath } from "@treewright/core/survey/about-path.ts";
 export { CASE_BYTES_MAX } from "@treewright/core/survey/case.ts";
 export { ORDER_OF_WORK, type Section } from "@treewright/core/survey/order-of-work.ts";
-export { pathOf, stepsOf } from "@treewright/core/survey/path.ts";
+export { getAt, pathOf, stepsOf } from "@treewright/core/survey/path.ts";
 export type { Problem } from "@treewright/core/survey/problem.ts";
-export { readCase } from "@treewright/core/survey/read-case.ts";
+export { isAsked, type Question, questions } from "@treewright/core/survey/questions.ts";
+export { readCase, readCaseValue } from "@treewright/core/survey/read-case.ts";
 export { isRead } from "@treewright/core/survey/reading.ts";
 export { FIELDS, type FieldRecord, fieldAt } from "@treewright/core/survey/schema-fields.ts";
 export type { Outcome } from "@treewright/core/terms/answers.ts";

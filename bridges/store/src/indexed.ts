@@ -123,8 +123,7 @@ function notKept(error: unknown): NotKept {
   const { name = "", message = "", inner } = error as { name?: string; message?: string; inner?: unknown };
   if (name === "QuotaExceededError") return new NotKept("full", "this device has no room left");
   if (name === "VersionError") return new NotKept("newer", "a newer version wrote these records");
-  if (name === "DatabaseClosedError")
-    return new NotKept("closed", "the store was closed");
+  if (name === "DatabaseClosedError") return new NotKept("closed", "the store was closed");
   return inner === undefined || inner === null ? new NotKept("other", `${name}: ${message}`) : notKept(inner);
 }
 

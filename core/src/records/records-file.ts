@@ -26,7 +26,7 @@ export interface Records {
   readonly entries: readonly Entry[];
 }
 
-const headSchema = z.strictObject({
+const firstSchema = z.strictObject({
   format: z.literal(RECORDS_FORMAT),
   version: z.literal(RECORDS_VERSION),
   people: z.int().min(0),
@@ -54,9 +54,9 @@ export function* linesOf({ people, photos, entries }: Records): Generator<string
 export function readRecords(lines: Iterable<string>): RecordsRead {
   const texts = [...lines];
   while (texts.at(-1)?.trim() === "") texts.pop();
-  const head = readHead(texts[0] ?? "");
-  if ("refusal" in head) return { ok: false, refusals: [head.refusal] };
-  const wanted = head.people + head.photos + head.entries;
+  const first = readFirst(texts[0] ?? "");
+  if ("refusal" in first) return { ok: false, refusals: [first.refusal] };
+  const wanted = first.people + first.photos + first.entries;
   if (texts.length - 1 !== wanted) return { ok: false, refusals: [notAll(texts.length - 1, wanted)] };
   const refusals: Refusal[] = [];
   const part = <One>(from: number, count: number, schema: z.ZodType<One>): One[] =>
@@ -66,15 +66,15 @@ export function readRecords(lines: Iterable<string>): RecordsRead {
       if (refusals.length < MOST_REFUSALS) refusals.push(read.refusal);
       return [];
     });
-  const people = part(1, head.people, heldSchema);
-  const photos = part(1 + head.people, head.photos, photoSchema);
-  const entries = part(1 + head.people + head.photos, head.entries, entrySchema);
+  const people = part(1, first.people, heldSchema);
+  const photos = part(1 + first.people, first.photos, photoSchema);
+  const entries = part(1 + first.people + first.photos, first.entries, entrySchema);
   return refusals.length > 0 ? { ok: false, refusals } : { ok: true, records: { people, photos, entries } };
 }
 
-type Head = z.output<typeof headSchema>;
+type First = z.output<typeof firstSchema>;
 
-function readHead(text: string): Head | { readonly refusal: Refusal } {
+function readFirst(text: string): First | { readonly refusal: Refusal } {
   const read = readLine(text, "line 1", z.looseObject({ format: z.string(), version: z.number() }));
   if ("refusal" in read) return read;
   const { format, version } = read.value;
@@ -86,8 +86,8 @@ function readHead(text: string): Head | { readonly refusal: Refusal } {
         allowed: `${RECORDS_VERSION}; read it with the newer one. Nothing was changed`,
       },
     };
-  const head = readLine(text, "line 1", headSchema);
-  return "refusal" in head ? head : head.value;
+  const first = readLine(text, "line 1", firstSchema);
+  return "refusal" in first ? first : first.value;
 }
 
 const notAll = (read: number, wanted: number): Refusal => ({

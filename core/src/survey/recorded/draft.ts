@@ -3,7 +3,7 @@ import { emptyCase } from "../answer-question.ts";
 import type { CaseFile } from "../case.ts";
 import { putAt, stepsOf } from "../path.ts";
 import { fieldAt } from "../schema-fields.ts";
-import { isPersonal, OF_VISIT } from "./places.ts";
+import { isPersonal } from "./places.ts";
 
 /** The value behind a commitment, or undefined once it was erased. */
 export type Reveal = (committed: unknown) => string | undefined;
@@ -43,8 +43,7 @@ export function visitDraft(standing: ReadonlyMap<string, Standing>, reveal: Reve
   };
 }
 
-const isOfCase = (at: string): boolean =>
-  at === OF_VISIT.title || at === OF_VISIT.invented || fieldAt(at) !== undefined;
+const isOfCase = (at: string): boolean => fieldAt(at) !== undefined;
 
 /** By place, so that the same entries give the same text. */
 const inOrder = (standing: ReadonlyMap<string, Standing>): readonly Standing[] =>

@@ -12,8 +12,7 @@ export const OF_VISIT = {
   /** Id of the horse, and of the saddle, that this visit is about. */
   horse: "about.horse",
   saddle: "about.saddle",
-  /** Day and minutes that the visit is planned for, yyyy-mm-dd and min. */
-  plannedFor: "planned.day",
+  /** Minutes that the visit is planned for. */
   plannedMinutes: "planned.minutes",
   /** Moment at which it was begun, and finished, in UTC. */
   begun: "run.begun",
@@ -29,14 +28,19 @@ export const OF_VISIT = {
   agreedText: "agreed.textHash",
   signature: "agreed.signature",
   handedOver: "handed.over",
-  /** Title of a case that was brought in, and the mark of an invented one. */
-  title: "title",
-  invented: "invented",
+  /** The three answers when they were last looked at, by their ids. */
+  horseAnswer: "answered.horse",
+  saddleAnswer: "answered.saddle",
+  workAnswer: "answered.work",
 } as const;
 
-/** Places of the case that tell who somebody is: an entry holds what commits to the value, a store of people the value. */
-export const PERSONAL = ["visit.owner", "rider.name", "worker.name"] as const;
-export const isPersonal = (at: string): boolean => PERSONAL.some((one) => one === at);
+/**
+ * Places of the case that tell who somebody is: an entry holds what commits to the value, a store of people the value.
+ * Words that are typed freely elsewhere ("what the owner asked") stand in the entry itself.
+ */
+const PERSONAL =
+  /^(visit\.owner|rider\.name|worker\.name|practice\.\w+|saddle\.looked\.seenBy|horses\[\d+\]\.traces\[\d+\]\.drawnBy)$/;
+export const isPersonal = (at: string): boolean => PERSONAL.test(at);
 
 /** What a next visit may begin with, told as brought over from the last: what hardly changes, and is looked at again all the same. */
 export const LASTING =

@@ -1,0 +1,31 @@
+import { useEffect, useState } from "react";
+import { directionOf, LANGUAGES, WordsOf } from "./catalogue/use-words.ts";
+import { DataScreen } from "./data/data-screen.tsx";
+import { FirstScreen } from "./home/first-screen.tsx";
+import type { Practice } from "./practice/practice.ts";
+import { useRoute } from "./route.ts";
+import { VisitScreen } from "./visit/visit-screen.tsx";
+
+/** The app: one practice, its visits, and where one is among them. */
+export function App({ practice, language }: { practice: Practice; language: string }) {
+  const [tag, setTag] = useState(language);
+  const route = useRoute();
+  const words = LANGUAGES[tag] ?? LANGUAGES.en;
+  useEffect(() => {
+    // A made language has no tag that a reader's voice knows.
+    document.documentElement.lang = tag.startsWith("x-") ? "en" : tag;
+    document.documentElement.dir = directionOf(tag);
+  }, [tag]);
+  if (!words) return null;
+  return (
+    <WordsOf value={words}>
+      {route.screen === "first" ? (
+        <FirstScreen practice={practice} language={tag} onLanguage={setTag} />
+      ) : null}
+      {route.screen === "data" ? <DataScreen practice={practice} /> : null}
+      {route.screen === "visit" ? (
+        <VisitScreen key={route.subject} practice={practice} subject={route.subject} step={route.step} />
+      ) : null}
+    </WordsOf>
+  );
+}

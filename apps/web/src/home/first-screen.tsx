@@ -1,0 +1,168 @@
+import { type FormEvent, useState, useSyncExternalStore } from "react";
+import { today } from "../case/open-save.ts";
+import { chooseLanguage, LANGUAGES, useWords } from "../catalogue/use-words.ts";
+import { Looks } from "../look/looks.tsx";
+import { takeNewVersion, useOffline } from "../offline.ts";
+import type { ListedVisit, Practice } from "../practice/practice.ts";
+import { visitAddress } from "../route.ts";
+import { SavedLine } from "./saved-line.tsx";
+
+interface Given {
+  readonly practice: Practice;
+  readonly language: string;
+  readonly onLanguage: (tag: string) => void;
+}
+
+/** The next horse, what is unfinished, and every visit by a few letters. */
+export function FirstScreen({ practice, language, onLanguage }: Given) {
+  const { first, data, note } = useWords();
+  const { visits } = useSyncExternalStore(practice.shown.listen, practice.shown.get);
+  const [sought, setSought] = useState("");
+  const found = visits.filter((one) => holds(one, sought)).reverse();
+  const unfinished = found.filter(({ finished }) => !finished);
+  const before = found.filter(({ finished }) => finished);
+  return (
+    <>
+      <header className="page-head">
+        <h1>Treewright</h1>
+        <Languages language={language} onLanguage={onLanguage} />
+        <Looks />
+      </header>
+      <main className="app-main">
+        <SavedLine practice={practice} />
+        <OfflineLine />
+        {note === "" ? null : <p>{note}</p>}
+        {unfinished.map((visit) => (
+          <VisitRow key={visit.subject} visit={visit} isNext before={lastOf(visits, visit)} />
+        ))}
+        <BeginVisit practice={practice} />
+        <section aria-labelledby="before">
+          <h2 id="before">{first.before}</h2>
+          <label className="find">
+            {first.find}
+            <input type="search" value={sought} onChange={(event) => setSought(event.target.value)} />
+          </label>
+          <p className="only-heard" role="status">
+            {first.found(found.length)}
+          </p>
+          {visits.length === 0 ? <p>{first.nothingYet}</p> : null}
+          <ul className="visit-list">
+            {before.slice(0, MOST_SHOWN).map((visit) => (
+              <li key={visit.subject}>
+                <VisitRow visit={visit} before={undefined} />
+              </li>
+            ))}
+          </ul>
+        </section>
+        <nav className="app-links">
+          <a className="key" href="#/data">
+            {data.title}
+          </a>
+          <a className="key" href="bench.html">
+            {first.caseFile}
+          </a>
+        </nav>
+      </main>
+    </>
+  );
+}
+
+/** What is ready without signal; and a new version, which is taken here and never within a visit. */
+function OfflineLine() {
+  const { offline } = useWords();
+  const { state, newVersion } = useOffline();
+  return (
+    <p>
+      {offline[state]}{" "}
+      {newVersion ? (
+        <button type="button" onClick={() => takeNewVersion(newVersion)}>
+          {offline.take}
+        </button>
+      ) : null}
+    </p>
+  );
+}
+
+/** Rows shown at once; a few letters find the others. */
+const MOST_SHOWN = 60;
+
+const holds = (visit: ListedVisit, sought: string): boolean =>
+  `${visit.horseName} ${visit.saddleName} ${visit.yard}`.toLowerCase().includes(sought.trim().toLowerCase());
+
+/** The visit before this one of the same horse. */
+const lastOf = (visits: readonly ListedVisit[], visit: ListedVisit): ListedVisit | undefined =>
+  visits.filter((one) => one.horse === visit.horse && one.subject !== visit.subject && one.finished).at(-1);
+
+function VisitRow({
+  visit,
+  before,
+  isNext,
+}: {
+  visit: ListedVisit;
+  before: ListedVisit | undefined;
+  isNext?: boolean;
+}) {
+  const { first } = useWords();
+  const flagged = visit.horseAnswer.startsWith("vet") ? first.flagged : "";
+  return (
+    <a className={isNext ? "visit-row next" : "visit-row"} href={visitAddress(visit.subject)}>
+      <strong>{visit.horseName}</strong>
+      <span>
+        {[visit.yard, visit.saddleName].filter((part) => part !== "").join(", ")}
+        {visit.invented ? ` (${first.invented})` : ""}
+      </span>
+      <span className="figure">{visit.day}</span>
+      {visit.minutes === undefined ? null : <span>{first.minutes(visit.minutes)}</span>}
+      {flagged === "" ? null : <span className="stop-word">{flagged}</span>}
+      {isNext && before?.done ? (
+        <span>
+          {first.lastTime}: {before.done}
+        </span>
+      ) : null}
+      {visit.done === "" ? null : <span>{visit.done}</span>}
+      {isNext ? <span className="key main">{first.goOn}</span> : null}
+    </a>
+  );
+}
+
+function BeginVisit({ practice }: { practice: Practice }) {
+  const { first } = useWords();
+  const [name, setName] = useState("");
+  const begin = async (event: FormEvent) => {
+    event.preventDefault();
+    const subject = await practice.begin([
+      { at: "visit.date", value: today() },
+      { at: "horses[0].name", value: name.trim() || first.horse },
+    ]);
+    location.hash = visitAddress(subject, 0);
+  };
+  return (
+    <form className="begin" onSubmit={(event) => void begin(event)}>
+      <label>
+        {first.horseName}
+        <input value={name} maxLength={120} onChange={(event) => setName(event.target.value)} />
+      </label>
+      <button type="submit">{first.begin}</button>
+    </form>
+  );
+}
+
+function Languages({ language, onLanguage }: { language: string; onLanguage: (tag: string) => void }) {
+  return (
+    <select
+      className="languages"
+      aria-label="Language, Sprache"
+      value={language}
+      onChange={({ target }) => {
+        chooseLanguage(target.value);
+        onLanguage(target.value);
+      }}
+    >
+      {Object.entries(LANGUAGES).map(([tag, { name }]) => (
+        <option key={tag} value={tag}>
+          {name}
+        </option>
+      ))}
+    </select>
+  );
+}

@@ -1,0 +1,170 @@
+import { Held as Holder } from "../desk/desk.ts";
+import {
+  type Card,
+  type Entry,
+  GRAPH_KINDS,
+  type Held,
+  NotKept,
+  OF_VISIT,
+  type Statement,
+  type Store,
+  standingOf,
+  type VisitLine,
+  visitDraft,
+  visitLine,
+} from "../records.ts";
+import { type Machine, newId } from "./machine.ts";
+import { Pen, type Writer } from "./pen.ts";
+import { revealFrom } from "./reveal.ts";
+
+export const VISIT = "visit";
+
+/** A visit in a list, by its subject. */
+export interface ListedVisit extends VisitLine {
+  readonly subject: string;
+}
+
+/** What every screen shows of the practice. */
+export interface Shown {
+  readonly visits: readonly ListedVisit[];
+  /** Moment of the last copy elsewhere, in UTC; undefined where there was none. */
+  readonly copiedAt: string | undefined;
+  /** Visits that were written to since then. */
+  readonly notCopied: number;
+  /** Why the last thing could not be kept. */
+  readonly trouble: "full" | "newer" | "closed" | "other" | undefined;
+}
+
+const COPIED = "copied-at";
+const WRITTEN = "written-since-copy";
+
+/** One practice on one device: its store, its pen, and what all screens show of it. Commits first, and changes what is shown after. */
+export class Practice {
+  readonly shown: Holder<Shown>;
+  readonly pen: Pen;
+
+  private constructor(
+    readonly store: Store,
+    readonly machine: Machine,
+    writer: Writer,
+    private people: readonly Held[],
+    shown: Shown,
+  ) {
+    this.pen = new Pen(machine, writer);
+    this.shown = new Holder(shown);
+  }
+
+  static async open(store: Store, machine: Machine): Promise<Practice> {
+    const writer = {
+      author: await ownId(store, machine, "author"),
+      device: await ownId(store, machine, "device"),
+    };
+    const people = await store.people();
+    const visits = (await store.cards(VISIT)).map(listed);
+    const copiedAt = await store.noted(COPIED);
+    const written = await writtenSince(store);
+    return new Practice(store, machine, writer, people, {
+      visits,
+      copiedAt,
+      notCopied: written.size,
+      trouble: undefined,
+    });
+  }
+
+  readonly reveal = (value: unknown): string | undefined => revealFrom(this.people, value);
+
+  /** Says these things of a visit, known and new, and keeps the visit's line beside them. All or nothing. */
+  async say(
+    subject: string,
+    known: readonly Entry[],
+    statements: readonly Statement[],
+  ): Promise<readonly Entry[]> {
+    const { entries, people } = this.pen.state(subject, known, statements, this.people);
+    await this.keep(subject, [...known, ...entries], entries, people);
+    return entries;
+  }
+
+  async takeBack(subject: string, known: readonly Entry[], of: readonly Entry[], why: string) {
+    const entries = this.pen.takeBack(subject, known, of, why);
+    await this.keep(subject, [...known, ...entries], entries, []);
+    return entries;
+  }
+
+  /** A new visit; its subject is returned once it is kept. */
+  async begin(statements: readonly Statement[]): Promise<string> {
+    const subject = newId(this.machine);
+    const begun = { at: OF_VISIT.begun, value: new Date(this.machine.now()).toISOString() };
+    await this.say(subject, [], [begun, ...statements]);
+    return subject;
+  }
+
+  async copied(): Promise<void> {
+    const copiedAt = new Date(this.machine.now()).toISOString();
+    await this.store.note(COPIED, copiedAt);
+    await this.store.note(WRITTEN, "[]");
+    this.shown.change({ copiedAt, notCopied: 0 });
+  }
+
+  /** Entries that came from elsewhere: another tab, or a file. */
+  async heard(): Promise<void> {
+    this.people = await this.store.people();
+    this.shown.change({ visits: (await this.store.cards(VISIT)).map(listed) });
+  }
+
+  private async keep(
+    subject: string,
+    all: readonly Entry[],
+    entries: readonly Entry[],
+    people: readonly Held[],
+  ) {
+    const everyone = [...this.people, ...people];
+    const card = cardOf(subject, all, everyone, this.machine);
+    try {
+      await this.store.keep({ entries, people, cards: [card] });
+    } catch (error) {
+      this.shown.change({ trouble: error instanceof NotKept ? error.why : "other" });
+      throw error;
+    }
+    this.people = everyone;
+    const written = (await writtenSince(this.store)).add(subject);
+    await this.store.note(WRITTEN, JSON.stringify([...written]));
+    const others = this.shown.get().visits.filter((one) => one.subject !== subject);
+    this.shown.change({
+      visits: [...others, listed(card)].sort(byRank),
+      notCopied: written.size,
+      trouble: undefined,
+    });
+  }
+}
+
+const rankOf = ({ day, subject }: { day: string; subject: string }): string => `${day} ${subject}`;
+const byRank = (a: ListedVisit, b: ListedVisit): number => (rankOf(a) < rankOf(b) ? -1 : 1);
+
+/** A visit's card, out of its entries alone. */
+export function cardOf(
+  subject: string,
+  entries: readonly Entry[],
+  people: readonly Held[],
+  machine: Machine,
+): Card {
+  const day = new Date(machine.now()).toISOString().slice(0, 10);
+  const reveal = (value: unknown) => revealFrom(people, value);
+  const line = visitLine(visitDraft(standingOf(entries, GRAPH_KINDS), reveal, day), subject);
+  return { subject, sort: VISIT, rank: rankOf({ ...line, subject }), line: { ...line } };
+}
+
+// A card's line was made by `cardOf` and by nothing else.
+const listed = ({ subject, line }: Card): ListedVisit => ({ ...(line as unknown as VisitLine), subject });
+
+async function ownId(store: Store, machine: Machine, name: string): Promise<string> {
+  const before = await store.noted(name);
+  if (before !== undefined) return before;
+  const id = newId(machine);
+  await store.note(name, id);
+  return id;
+}
+
+async function writtenSince(store: Store): Promise<Set<string>> {
+  const written: unknown = JSON.parse((await store.noted(WRITTEN)) ?? "[]");
+  return new Set(Array.isArray(written) ? written.map(String) : []);
+}

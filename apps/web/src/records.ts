@@ -1,0 +1,25 @@
+/** All of core's records that the page knows, in one place. */
+export { type Entry, sealed } from "@treewright/core/records/entry.ts";
+export { endsOf, graphOf, merged } from "@treewright/core/records/graph.ts";
+export { ID_CHANCE_BYTES, uuidV7 } from "@treewright/core/records/id.ts";
+export { GRAPH_KINDS, STATED, TAKEN_BACK } from "@treewright/core/records/kinds.ts";
+export {
+  committed,
+  committedSchema,
+  type Held,
+  revealed,
+  SALT_BYTES,
+} from "@treewright/core/records/personal.ts";
+export { linesOf, type Records, readRecords } from "@treewright/core/records/records-file.ts";
+export { counting, type Standing, standingOf } from "@treewright/core/records/stands.ts";
+export { type Found, verify } from "@treewright/core/records/verify.ts";
+export { type VisitDraft, visitDraft } from "@treewright/core/survey/recorded/draft.ts";
+export { isPersonal, LASTING, OF_VISIT } from "@treewright/core/survey/recorded/places.ts";
+export {
+  answerAsStatements,
+  caseAsStatements,
+  type Statement,
+} from "@treewright/core/survey/recorded/statements.ts";
+export { type VisitLine, visitLine } from "@treewright/core/survey/recorded/visit-line.ts";
+export type { Card, Store } from "@treewright/store/store.ts";
+export { NotKept } from "@treewright/store/store.ts";

@@ -1,0 +1,36 @@
+import { useSyncExternalStore } from "react";
+
+/** Where the app is. An address that is not of this form, such as a link within a page, leaves it where it was. */
+export type Route =
+  | { readonly screen: "first" }
+  | { readonly screen: "visit"; readonly subject: string; readonly step: number }
+  | { readonly screen: "data" };
+
+const FIRST: Route = { screen: "first" };
+let last: Route = FIRST;
+let lastHash: string | undefined;
+
+export function routeOf(hash: string): Route | undefined {
+  const visit = /^#\/visit\/([0-9a-f-]{36})(?:\/(\d{1,2}))?$/.exec(hash);
+  if (visit?.[1]) return { screen: "visit", subject: visit[1], step: Number(visit[2] ?? 0) };
+  if (hash === "#/data") return { screen: "data" };
+  return hash === "" || hash === "#/" ? FIRST : undefined;
+}
+
+export const visitAddress = (subject: string, step?: number): string =>
+  `#/visit/${subject}${step === undefined ? "" : `/${step}`}`;
+
+function now(): Route {
+  if (location.hash !== lastHash) {
+    lastHash = location.hash;
+    last = routeOf(location.hash) ?? last;
+  }
+  return last;
+}
+
+function listen(listener: () => void): () => void {
+  addEventListener("hashchange", listener);
+  return () => removeEventListener("hashchange", listener);
+}
+
+export const useRoute = (): Route => useSyncExternalStore(listen, now);

@@ -1,0 +1,54 @@
+import { useEffect, useState, useSyncExternalStore } from "react";
+import "../look/answers.css";
+import "../look/bench.css";
+import "../look/drawing.css";
+import "../look/print.css";
+import { AnswersOf } from "../answers/answers-of.tsx";
+import { Hand } from "../desk/hand.ts";
+import { BackLine } from "../drawing/back-line.tsx";
+import { Bench } from "../drawing/bench.tsx";
+import { Patterns } from "../drawing/patterns.tsx";
+import { backLineView } from "../drawing/view.ts";
+import { PaperKeys } from "../paper/paper-keys.tsx";
+import { OF_VISIT } from "../records.ts";
+import type { OpenVisit } from "./open-visit.ts";
+
+/** The bench with a visit's readings on it. Readings are changed in their steps; here they are worked out. */
+export default function BenchOfVisit({ text, visit }: { text: string; visit: OpenVisit }) {
+  const [hand] = useState(() => new Hand(text, "visit.json"));
+  const desk = useSyncExternalStore(hand.desk.listen, hand.desk.get);
+  const { answer, answering } = desk;
+  useEffect(() => {
+    if (answer && !answering) void keepAnswers(visit, answer.answers);
+  }, [visit, answer, answering]);
+  return (
+    <>
+      <Patterns />
+      <BackLine
+        view={backLineView(desk.read.survey, desk.horse, desk.sweep.get(0))}
+        station={desk.station}
+        onStation={(station) => hand.station(station)}
+      />
+      <AnswersOf desk={desk} />
+      <Bench desk={desk} hand={hand} />
+      <PaperKeys desk={desk} />
+    </>
+  );
+}
+
+interface Given {
+  readonly horse: { readonly id: string };
+  readonly saddle: { readonly id: string };
+  readonly work: { readonly id: string };
+}
+
+/** What was answered is part of what happened: it is said, once for each time that it changed. */
+async function keepAnswers(visit: OpenVisit, { horse, saddle, work }: Given): Promise<void> {
+  const { ofVisit } = visit.shown.get().draft;
+  const now = [
+    { at: OF_VISIT.horseAnswer, value: horse.id },
+    { at: OF_VISIT.saddleAnswer, value: saddle.id },
+    { at: OF_VISIT.workAnswer, value: work.id },
+  ];
+  await visit.say(now.filter(({ at, value }) => ofVisit.get(at) !== value));
+}

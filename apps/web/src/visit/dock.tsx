@@ -1,0 +1,126 @@
+import { type FormEvent, useEffect, useRef } from "react";
+import { useWords } from "../catalogue/use-words.ts";
+import { choiceWords } from "../readings/naming.ts";
+import type { Problem, Question } from "../road.ts";
+import { NumberKeys } from "./number-keys.tsx";
+import { saidWords } from "./said-words.ts";
+import { TraceTyped } from "./trace-typed.tsx";
+
+interface Given {
+  readonly question: Question;
+  readonly said: unknown;
+  readonly typed: string;
+  readonly problem: Problem | undefined;
+  readonly onType: (typed: string) => void;
+  readonly onEnter: (typed: string) => void;
+  readonly onClear: () => void;
+}
+
+/** The one decision that is being taken, with its keys where the thumb is. */
+export function Dock(given: Given) {
+  const { question, said, problem, onClear } = given;
+  const words = useWords().visit;
+  return (
+    <section className="dock" aria-label={question.asks}>
+      <div className="dock-asks">
+        <p>
+          <strong>{question.asks}</strong>{" "}
+          {question.words ? null : <span className="quiet">{question.hint}</span>}
+        </p>
+        {said === undefined ? null : (
+          <p>
+            <span className="figure">{saidWords(said, question)}</span>{" "}
+            <button type="button" className="small" onClick={onClear}>
+              {words.clear}
+            </button>
+          </p>
+        )}
+        {problem ? (
+          <p className="problem" role="alert">
+            {words.refused(problem.read, problem.allowed)}
+          </p>
+        ) : null}
+      </div>
+      {question.words ? <Choices {...given} choices={question.words} /> : <Typed {...given} />}
+    </section>
+  );
+}
+
+function Choices({ choices, said, onEnter }: Given & { choices: readonly string[] }) {
+  const words = useWords().visit;
+  return (
+    <div className="choices">
+      {choices.map((choice) => (
+        <button type="button" key={choice} aria-pressed={said === choice} onClick={() => onEnter(choice)}>
+          {choiceWords(choice)}
+        </button>
+      ))}
+      <button type="button" className="main" onClick={() => onEnter("")}>
+        {words.next}
+      </button>
+    </div>
+  );
+}
+
+const HAS_KEYS: readonly Question["kind"][] = ["measured", "whole-number"];
+/** Reasons why a reading is missing that can be given with one key. */
+const MISSING = ["unknown", "not-looked"] as const;
+
+function Typed({ question, typed, onType, onEnter }: Given) {
+  const words = useWords().visit;
+  const field = useRef<HTMLInputElement & HTMLTextAreaElement>(null);
+  useEffect(() => {
+    field.current?.focus({ preventScroll: true });
+  }, []);
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    onEnter(typed);
+  };
+  const hasKeys = HAS_KEYS.includes(question.kind);
+  const isPoints = question.kind === "points";
+  return (
+    <form className={hasKeys ? "typed with-keys" : "typed"} onSubmit={submit}>
+      <div className="taken">
+        <label className="only-heard" htmlFor="taken">
+          {isPoints ? words.pairs : hasKeys ? words.asked : words.words}
+        </label>
+        {isPoints ? (
+          <textarea
+            id="taken"
+            ref={field}
+            rows={3}
+            value={typed}
+            onChange={({ target }) => onType(target.value)}
+          />
+        ) : (
+          <input
+            id="taken"
+            ref={field}
+            value={typed}
+            type={question.kind === "date" ? "date" : "text"}
+            // The keys below are larger than the phone's own; a keyboard or a calliper that types still does.
+            inputMode={hasKeys ? "none" : "text"}
+            autoComplete="off"
+            enterKeyHint="next"
+            onChange={({ target }) => onType(target.value)}
+          />
+        )}
+        {question.unit ? <span className="unit">{question.unit}</span> : null}
+      </div>
+      {isPoints ? <TraceTyped typed={typed} /> : null}
+      {hasKeys ? <NumberKeys typed={typed} onType={onType} /> : null}
+      <div className={hasKeys ? "dock-ends" : ""}>
+        {hasKeys
+          ? MISSING.map((word) => (
+              <button type="button" key={word} onClick={() => onEnter(word)}>
+                {choiceWords(word)}
+              </button>
+            ))
+          : null}
+        <button type="submit" className="main enter">
+          {typed === "" ? words.next : words.enter}
+        </button>
+      </div>
+    </form>
+  );
+}

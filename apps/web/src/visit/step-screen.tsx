@@ -1,0 +1,142 @@
+import { useEffect, useRef, useState, useSyncExternalStore } from "react";
+import { useWords } from "../catalogue/use-words.ts";
+import type { Problem, Question } from "../road.ts";
+import { Dock } from "./dock.tsx";
+import type { OpenVisit } from "./open-visit.ts";
+import { saidWords } from "./said-words.ts";
+import { askedNow, type Step, saidAt } from "./steps.ts";
+import { keepTyping, typedBefore } from "./typing.ts";
+
+interface Given {
+  readonly visit: OpenVisit;
+  readonly step: Extract<Step, { is: "asked" }>;
+  /** Where the step after this one is. */
+  readonly next: string;
+}
+
+/** The questions of a step as a list, and the one that is being taken in the dock at the thumb. */
+export function StepScreen({ visit, step, next }: Given) {
+  const words = useWords().visit;
+  const { draft } = useSyncExternalStore(visit.shown.listen, visit.shown.get);
+  const asked = askedNow(step, draft);
+  const [path, setPath] = useState(
+    () => asked.find((one) => saidAt(draft, one) === undefined)?.path ?? asked[0]?.path,
+  );
+  const [typed, setTyped] = useState("");
+  const [problem, setProblem] = useState<Problem>();
+  const [aloud, setAloud] = useState(false);
+  const at = asked.findIndex((one) => one.path === path);
+  const question = asked[at];
+
+  useEffect(() => {
+    void typedBefore(visit).then((before) => {
+      if (before === undefined || !step.questions.some((one) => one.path === before.path)) return;
+      setPath(before.path);
+      setTyped(before.typed);
+    });
+  }, [visit, step]);
+
+  const type = (text: string) => {
+    setTyped(text);
+    if (question) keepTyping(visit, question.path, text);
+  };
+  const goTo = (to: string | undefined) => {
+    setPath(to);
+    setTyped("");
+    setProblem(undefined);
+    keepTyping(visit, "", "");
+  };
+  const goOn = () => {
+    const later = asked[at + 1];
+    if (later) goTo(later.path);
+    else location.hash = next;
+  };
+  const enter = async (text: string) => {
+    if (!question) return;
+    const refused = text.trim() === "" ? undefined : await visit.answer(question.path, text);
+    if (refused) setProblem(refused);
+    else goOn();
+  };
+  return (
+    <div className={aloud ? "step aloud" : "step"}>
+      <div className="step-keys">
+        <button type="button" aria-pressed={aloud} onClick={() => setAloud(!aloud)}>
+          {aloud ? words.callOutEnd : words.callOut}
+        </button>
+        <button type="button" onClick={() => void visit.undo()}>
+          {words.undo}
+        </button>
+      </div>
+      {aloud ? (
+        <Heard question={asked[at - 1]} visit={visit} />
+      ) : (
+        <QuestionList asked={asked} path={path} visit={visit} onGo={goTo} />
+      )}
+      {question ? (
+        <Dock
+          key={question.path}
+          question={question}
+          said={saidAt(draft, question)}
+          typed={typed}
+          problem={problem}
+          onType={type}
+          onEnter={(text) => void enter(text)}
+          onClear={() => void visit.clear(question.path)}
+        />
+      ) : null}
+    </div>
+  );
+}
+
+/** What was just taken, said back in words for the one who called it. */
+function Heard({ question, visit }: { question: Question | undefined; visit: OpenVisit }) {
+  const words = useWords().visit;
+  const { draft } = useSyncExternalStore(visit.shown.listen, visit.shown.get);
+  const said = question && saidAt(draft, question);
+  return (
+    <p className="heard" role="status">
+      {question && said !== undefined ? `${words.heard}: ${question.asks} ${saidWords(said, question)}` : ""}
+    </p>
+  );
+}
+
+interface Listed {
+  readonly asked: readonly Question[];
+  readonly path: string | undefined;
+  readonly visit: OpenVisit;
+  readonly onGo: (path: string) => void;
+}
+
+function QuestionList({ asked, path, visit, onGo }: Listed) {
+  const words = useWords().visit;
+  const { draft } = useSyncExternalStore(visit.shown.listen, visit.shown.get);
+  const current = useRef<HTMLButtonElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the row that is taken comes into sight when another is taken
+  useEffect(() => {
+    current.current?.scrollIntoView({ block: "center" });
+  }, [path]);
+  const differ = new Set(draft.differ.map((one) => one.at));
+  return (
+    <ol className="questions">
+      {asked.map((one) => {
+        const said = saidAt(draft, one);
+        return (
+          <li key={one.path}>
+            <button
+              type="button"
+              ref={one.path === path ? current : undefined}
+              aria-current={one.path === path ? "true" : undefined}
+              onClick={() => onGo(one.path)}
+            >
+              <span>{one.asks}</span>
+              <span className={said === undefined ? "quiet" : "figure"}>
+                {said === undefined ? words.open : saidWords(said, one)}
+              </span>
+              {differ.has(one.path) ? <span className="stop-word">{words.differ}</span> : null}
+            </button>
+          </li>
+        );
+      })}
+    </ol>
+  );
+}

@@ -1,0 +1,34 @@
+import type { Catalogue } from "../catalogue/en.ts";
+import type { VisitDraft } from "../records.ts";
+import { getAt, isAsked, ORDER_OF_WORK, type Question, questions, stepsOf } from "../road.ts";
+
+/** One step of a visit, in the order of the work: questions of the case, or a screen of its own. */
+export type Step =
+  | { readonly is: "asked"; readonly title: string; readonly questions: readonly Question[] }
+  | { readonly is: "what-to-do" | "agreed" | "hand-over"; readonly title: string };
+
+export function stepsFor(horses: number, { visit }: Catalogue): readonly Step[] {
+  const all = questions(horses);
+  return [
+    ...ORDER_OF_WORK.map(
+      ({ title }): Step => ({
+        is: "asked",
+        title,
+        questions: all.filter(({ section }) => section === title),
+      }),
+    ),
+    { is: "what-to-do", title: visit.whatToDo },
+    { is: "agreed", title: visit.agreed },
+    { is: "hand-over", title: visit.handOver },
+  ];
+}
+
+/** What stands at a question, as typed; undefined where nothing was said. */
+export const saidAt = ({ file }: VisitDraft, { path }: Question): unknown => getAt(file, stepsOf(path));
+
+/** Questions that are put now: some hang on an earlier answer. */
+export const askedNow = (step: Step, { file }: VisitDraft): readonly Question[] =>
+  step.is === "asked" ? step.questions.filter((one) => isAsked(one, file)) : [];
+
+export const countSaid = (step: Step, draft: VisitDraft): number =>
+  askedNow(step, draft).filter((one) => saidAt(draft, one) !== undefined).length;

@@ -1,0 +1,31 @@
+import { lazy, Suspense } from "react";
+import { useWords } from "../catalogue/use-words.ts";
+import { readCaseValue } from "../road.ts";
+import type { OpenVisit } from "./open-visit.ts";
+
+const BenchOfVisit = lazy(() => import("./bench-of-visit.tsx"));
+
+/** The answers, the drawing and the paper, worked out from what was said so far. */
+export function WhatToDo({ visit }: { visit: OpenVisit }) {
+  const { visit: words } = useWords();
+  const { draft } = visit.shown.get();
+  const read = readCaseValue(draft.file);
+  if (!read.ok)
+    return (
+      <section className="problem">
+        <p>{words.problems}</p>
+        <ul>
+          {read.problems.map(({ where, read: got, allowed }) => (
+            <li key={where}>
+              {where}: {words.refused(got, allowed)}
+            </li>
+          ))}
+        </ul>
+      </section>
+    );
+  return (
+    <Suspense fallback={<p>{words.waiting}</p>}>
+      <BenchOfVisit text={`${JSON.stringify(read.file, undefined, 2)}\n`} visit={visit} />
+    </Suspense>
+  );
+}

@@ -1,0 +1,224 @@
+import { readFile, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { AxeBuilder } from "@axe-core/playwright";
+import { GRAPH_KINDS } from "@treewright/core/records/kinds.ts";
+import { readRecords } from "@treewright/core/records/records-file.ts";
+import { verify } from "@treewright/core/records/verify.ts";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { folderWith } from "../cli/run-treewright.ts";
+import { type ServedPage, servePage } from "../page/served-page.ts";
+import { FittersHand } from "./hand.ts";
+
+/*
+ * A visit on one phone, in Chromium, as a fitter goes through it. What this cannot see: a phone, a thumb, cold, an engine of another
+ * family, a battery that dies (a page that is closed has had its transactions synced by the machine or not at all).
+ */
+let served: ServedPage;
+beforeAll(async () => {
+  served = await servePage();
+});
+afterAll(() => served.close());
+
+const PHONE = { width: 390, height: 844 };
+const SPREAD = "Spread at the tips, on the face named";
+
+async function phone(): Promise<{ page: Page; hand: FittersHand; asked: string[]; faults: string[] }> {
+  const opened = await served.open("", PHONE);
+  const hand = new FittersHand(opened.page);
+  await hand.atFirstScreen();
+  return { ...opened, hand };
+}
+
+async function exported(page: Page): Promise<string> {
+  await page.goto(`${served.url}#/data`);
+  const [download] = await Promise.all([page.waitForEvent("download"), page.click("button.main")]);
+  return readFile(await download.path(), "utf8");
+}
+
+describe("the first screen", () => {
+  it("shows the invented practice, what is unfinished first, and that nothing is copied yet", async () => {
+    const { page, faults } = await phone();
+    expect(await page.locator(".visit-row.next").count()).toBe(1);
+    expect(await page.locator(".visit-list .visit-row").count()).toBe(24);
+    expect(await page.locator(".saved-here").textContent()).toContain("25 visits are not yet copied");
+    await page.fill("input[type=search]", "avoc");
+    expect(await page.locator(".visit-list .visit-row").count()).toBe(1);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+});
+
+describe("a reading", () => {
+  it("is typed with big keys, kept, and there after the page was closed", async () => {
+    const { page, hand } = await phone();
+    await hand.beginVisit("Curlew");
+    await hand.goTo("Head and points");
+    await hand.take(SPREAD);
+    await hand.press("174");
+    await hand.enter();
+    await hand.sees(SPREAD, "174 mm");
+    const address = page.url();
+    await page.close({ runBeforeUnload: false });
+    const again = await page.context().newPage();
+    await again.goto(address);
+    await new FittersHand(again).sees(SPREAD, "174 mm");
+    await again.context().close();
+  });
+  it("stays in the unit it was typed in; one that cannot be is refused and nothing is kept", async () => {
+    const { page, hand } = await phone();
+    await hand.beginVisit("Curlew");
+    await hand.goTo("Head and points");
+    await hand.take(SPREAD);
+    await hand.type("6 7/8 in");
+    await hand.enter();
+    await hand.sees(SPREAD, "6 7/8 in");
+    await hand.take(SPREAD);
+    await hand.type("17");
+    await hand.enter();
+    expect(await page.locator(".dock .problem").textContent()).toMatch(/Read "17".*Allowed: .*mm/);
+    expect(await hand.stands(SPREAD)).toBe("6 7/8 in");
+    await page.context().close();
+  });
+  it("is taken back by undo, and a cleared one is empty; both stay recorded", async () => {
+    const { page, hand } = await phone();
+    await hand.beginVisit("Curlew");
+    await hand.goTo("Head and points");
+    for (const spread of ["174", "176"]) {
+      await hand.take(SPREAD);
+      await hand.type(spread);
+      await hand.enter();
+      await hand.sees(SPREAD, spread);
+    }
+    await page.getByRole("button", { name: "Undo" }).click();
+    await hand.sees(SPREAD, "174 mm");
+    await hand.take(SPREAD);
+    await page.getByRole("button", { name: "Clear" }).click();
+    await hand.sees(SPREAD, "not said");
+    const text = await exported(page);
+    expect(text).toContain('"value":"176"');
+    expect(text).toContain('"why":"undo"');
+    await page.context().close();
+  });
+  it("that was typed and not entered is still in its field after the page was closed", async () => {
+    const { page, hand } = await phone();
+    await hand.beginVisit("Curlew");
+    await hand.goTo("Head and points");
+    await hand.take(SPREAD);
+    await hand.press("17");
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>("#taken")?.value === "17");
+    const address = page.url();
+    const again = await page.context().newPage();
+    await page.close({ runBeforeUnload: false });
+    await again.goto(address);
+    await again.waitForFunction(() => document.querySelector<HTMLInputElement>("#taken")?.value === "17");
+    await again.context().close();
+  });
+});
+
+describe("two tabs", () => {
+  it("hear each other", async () => {
+    const { page, hand } = await phone();
+    await hand.beginVisit("Curlew");
+    await hand.goTo("Head and points");
+    const other = await page.context().newPage();
+    await other.goto(page.url());
+    const there = new FittersHand(other);
+    await hand.take(SPREAD);
+    await hand.type("174");
+    await hand.enter();
+    await there.sees(SPREAD, "174 mm");
+    await page.context().close();
+  });
+});
+
+describe("what is copied out", () => {
+  it("is whole, and enters an empty store entry for entry", async () => {
+    const { page, hand } = await phone();
+    await hand.beginVisit("Curlew");
+    await hand.goTo("Who and where");
+    await hand.take("Legal owner of the saddle");
+    await hand.type("Ottoline Quarrender");
+    await hand.enter();
+    await hand.sees("Legal owner of the saddle", "Ottoline Quarrender");
+    const text = await exported(page);
+    const lines = text.split("\n");
+    const read = readRecords(lines);
+    if (!read.ok) throw new Error(JSON.stringify(read.refusals[0]));
+    expect(verify(read.records.entries, GRAPH_KINDS)).toEqual([]);
+    expect(read.records.people.map(({ value }) => value)).toContain("Ottoline Quarrender");
+    expect(JSON.stringify(read.records.entries).match(/.{0,60}Quarrender/)).toBeNull();
+
+    const empty = await phone();
+    const file = join(folderWith({}), "records.jsonl");
+    await writeFile(file, text);
+    await empty.page.goto(`${served.url}#/data`);
+    await empty.page.setInputFiles("input[type=file]", file);
+    await empty.page.getByText("entries were brought in").waitFor();
+    const back = readRecords((await exported(empty.page)).split("\n"));
+    if (!back.ok) throw new Error("what was brought in is written out again");
+    const hashes = new Set(back.records.entries.map(({ hash }) => hash));
+    expect(read.records.entries.filter(({ hash }) => !hashes.has(hash))).toEqual([]);
+    await empty.page.goto(`${served.url}#/`);
+    await empty.page.fill("input[type=search]", "curl");
+    await empty.page.locator(".visit-row", { hasText: "Curlew" }).first().waitFor();
+    await page.context().close();
+    await empty.page.context().close();
+  });
+});
+
+describe("every screen of a visit", () => {
+  it("has no barrier, nothing beside its edge, and asks its own origin alone", async () => {
+    const { page, hand, asked, faults } = await phone();
+    const check = async (name: string) => {
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => `${name}: ${id}: ${nodes[0]?.html}`)).toEqual([]);
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(over, name).toBeLessThanOrEqual(0);
+    };
+    await check("first");
+    await hand.beginVisit("Curlew");
+    const steps = await page.locator(".steps a").count();
+    const address = page.url().replace(/\/\d+$/, "");
+    for (let step = 0; step < steps; step++) {
+      await page.goto(`${address}/${step}`);
+      await page.waitForSelector(".steps a[aria-current]");
+      await check(`step ${step}`);
+    }
+    await page.goto(`${served.url}#/data`);
+    await page.waitForSelector("h1");
+    await check("data");
+    for (const url of asked) expect(url.startsWith(served.url)).toBe(true);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+});
+
+describe("without signal", () => {
+  // Last: the server is taken away.
+  it("starts cold, takes a visit, works it out and finishes it", async () => {
+    const { page, hand } = await phone();
+    await page.getByText("Ready without signal").waitFor();
+    await served.down();
+    const address = page.url();
+    const cold = await page.context().newPage();
+    await page.close();
+    await cold.goto(address);
+    const there = new FittersHand(cold);
+    await there.atFirstScreen();
+    await there.beginVisit("Whimbrel");
+    await there.goTo("Trotted up");
+    await there.take("Uneven");
+    await cold.locator(".choices button", { hasText: "yes" }).first().click();
+    await there.goTo("What to do");
+    await cold.locator(".answers[aria-busy=false]").waitFor();
+    expect(await cold.locator("#answers").textContent()).toMatch(/vet/i);
+    await there.goTo("Hand-over");
+    await cold.getByRole("button", { name: "Finish the visit" }).click();
+    await there.atFirstScreen();
+    const row = cold.locator(".visit-list .visit-row", { hasText: "Whimbrel" });
+    expect(await row.textContent()).toContain("see the vet first");
+    expect(hand.page.isClosed()).toBe(true);
+    await cold.context().close();
+  });
+});
