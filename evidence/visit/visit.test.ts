@@ -116,6 +116,23 @@ describe("a reading", () => {
   });
 });
 
+describe("the next visit of a horse", () => {
+  it("brings over what hardly changes, shows what was read last time, and reads it anew", async () => {
+    const { page, hand } = await phone();
+    await page.locator(".visit-list .visit-row", { hasText: "Avocet" }).click();
+    await page.getByRole("button", { name: "Begin the next visit of this horse" }).click();
+    await page.waitForFunction(() => document.querySelector(".saved-here + p") === null);
+    expect(await page.locator(".visit-head h1").textContent()).toContain("Avocet");
+    await hand.goTo("Head and points");
+    expect(await hand.stands(SPREAD)).toBe("not said");
+    await hand.take(SPREAD);
+    expect(await page.locator(".dock").textContent()).toMatch(/Last time: \d+ mm/);
+    await hand.goTo("Tracings");
+    await page.waitForSelector(".trace-before");
+    await page.context().close();
+  });
+});
+
 describe("two tabs", () => {
   it("hear each other", async () => {
     const { page, hand } = await phone();

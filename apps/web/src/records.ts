@@ -10,9 +10,8 @@ export {
   revealed,
   SALT_BYTES,
 } from "@treewright/core/records/personal.ts";
-export { linesOf, type Records, readRecords } from "@treewright/core/records/records-file.ts";
-export { counting, type Standing, standingOf } from "@treewright/core/records/stands.ts";
-export { type Found, verify } from "@treewright/core/records/verify.ts";
+export { linesOf, readRecords } from "@treewright/core/records/records-file.ts";
+export { counting, standingOf } from "@treewright/core/records/stands.ts";
 export { type VisitDraft, visitDraft } from "@treewright/core/survey/recorded/draft.ts";
 export { isPersonal, LASTING, OF_VISIT } from "@treewright/core/survey/recorded/places.ts";
 export {

@@ -30,9 +30,9 @@ const FIRST_OF_ITEM: { readonly [list: string]: string } = {
   "saddle.past.alterations": "date",
   "saddle.inserts.positions": "name",
 };
-/** How many items the terminal offers: one trace a station, a handful of plates, alterations and positions. */
+/** How many items are offered: a trace a station, cold, and once more after work; a handful of plates, alterations and positions. */
 const ITEMS: { readonly [list: string]: number } = {
-  "horses[].traces": STATIONS.length,
+  "horses[].traces": 2 * STATIONS.length,
   platesAtHand: 4,
   "saddle.past.alterations": 4,
   "saddle.inserts.positions": 6,
@@ -120,9 +120,13 @@ function questionAt(section: string, field: FieldRecord, path: string): Question
 
 function asksFor(field: FieldRecord, path: string): string {
   const trace = /\.traces\[(\d+)\]\.points$/.exec(path);
-  const about = trace ? `${STATIONS[Number(trace[1])] ?? ""} trace: ${field.about}` : aboutPath(path);
+  const about = trace ? `${traceName(Number(trace[1]))}: ${field.about}` : aboutPath(path);
   return about.charAt(0).toUpperCase() + about.slice(1);
 }
+
+/** As `withStation` takes them: each station in turn, then each once more. */
+const traceName = (at: number): string =>
+  `${STATIONS[at % STATIONS.length] ?? ""} trace${at < STATIONS.length ? "" : ", once more, such as after work"}`;
 
 /** A later question of a list's item waits for its first one, that for the item before; "again?" waits for a grade. */
 function afterFor(field: FieldRecord, path: string): string | undefined {

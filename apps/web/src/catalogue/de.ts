@@ -71,6 +71,8 @@ export const DE: Catalogue = {
     callOut: "Zurufen",
     callOutEnd: "Zurufen beenden",
     heard: "Gehört",
+    lastTime: "Letztes Mal",
+    nextVisit: "Nächsten Besuch dieses Pferdes beginnen",
     whatToDo: "Was zu tun ist",
     agreed: "Vereinbart",
     handOver: "Übergabe",

@@ -69,6 +69,8 @@ export const EN = {
     callOut: "Call-out",
     callOutEnd: "End the call-out",
     heard: "Heard",
+    lastTime: "Last time",
+    nextVisit: "Begin the next visit of this horse",
     whatToDo: "What to do",
     agreed: "Agreed",
     handOver: "Hand-over",

@@ -33,7 +33,7 @@ export function FirstScreen({ practice, language, onLanguage }: Given) {
         <OfflineLine />
         {note === "" ? null : <p>{note}</p>}
         {unfinished.map((visit) => (
-          <VisitRow key={visit.subject} visit={visit} isNext before={lastOf(visits, visit)} />
+          <VisitRow key={visit.subject} visit={visit} isNext before={practice.visitBefore(visit)} />
         ))}
         <BeginVisit practice={practice} />
         <section aria-labelledby="before">
@@ -88,10 +88,6 @@ const MOST_SHOWN = 60;
 
 const holds = (visit: ListedVisit, sought: string): boolean =>
   `${visit.horseName} ${visit.saddleName} ${visit.yard}`.toLowerCase().includes(sought.trim().toLowerCase());
-
-/** The visit before this one of the same horse. */
-const lastOf = (visits: readonly ListedVisit[], visit: ListedVisit): ListedVisit | undefined =>
-  visits.filter((one) => one.horse === visit.horse && one.subject !== visit.subject && one.finished).at(-1);
 
 function VisitRow({
   visit,

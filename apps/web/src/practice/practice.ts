@@ -1,14 +1,17 @@
 import { Held as Holder } from "../desk/desk.ts";
 import {
   type Card,
+  caseAsStatements,
   type Entry,
   GRAPH_KINDS,
   type Held,
+  LASTING,
   NotKept,
   OF_VISIT,
   type Statement,
   type Store,
   standingOf,
+  type VisitDraft,
   type VisitLine,
   visitDraft,
   visitLine,
@@ -96,6 +99,30 @@ export class Practice {
     const begun = { at: OF_VISIT.begun, value: new Date(this.machine.now()).toISOString() };
     await this.say(subject, [], [begun, ...statements]);
     return subject;
+  }
+
+  /** The next visit of the horse of an earlier one: it begins with what hardly changes, brought over, and looked at again all the same. */
+  async beginNext(last: string, day: string): Promise<string> {
+    const { file, ofVisit } = this.draftOf(await this.store.entriesOf(last));
+    const horse = ofVisit.get(OF_VISIT.horse) ?? last;
+    const saddle = ofVisit.get(OF_VISIT.saddle) ?? last;
+    return this.begin([
+      ...caseAsStatements(file).filter(({ at }) => LASTING.test(at) || at === "invented"),
+      { at: "visit.date", value: day },
+      { at: OF_VISIT.horse, value: horse },
+      { at: OF_VISIT.saddle, value: saddle },
+      { at: OF_VISIT.last, value: last },
+    ]);
+  }
+
+  draftOf(entries: readonly Entry[]): VisitDraft {
+    const day = new Date(this.machine.now()).toISOString().slice(0, 10);
+    return visitDraft(standingOf(entries, GRAPH_KINDS), this.reveal, day);
+  }
+
+  /** The visit that one was begun from. */
+  visitBefore({ last }: ListedVisit): ListedVisit | undefined {
+    return this.shown.get().visits.find(({ subject }) => subject === last);
   }
 
   async copied(): Promise<void> {

@@ -4,11 +4,13 @@ import { choiceWords } from "../readings/naming.ts";
 import type { Problem, Question } from "../road.ts";
 import { NumberKeys } from "./number-keys.tsx";
 import { saidWords } from "./said-words.ts";
-import { TraceTyped } from "./trace-typed.tsx";
+import { pairsIn, TraceTyped } from "./trace-typed.tsx";
 
 interface Given {
   readonly question: Question;
   readonly said: unknown;
+  /** What stood here at the visit before. */
+  readonly before: unknown;
   readonly typed: string;
   readonly problem: Problem | undefined;
   readonly onType: (typed: string) => void;
@@ -18,10 +20,10 @@ interface Given {
 
 /** The one decision that is being taken, with its keys where the thumb is. */
 export function Dock(given: Given) {
-  const { question, said, problem, onClear } = given;
+  const { question, said, before, problem, onClear } = given;
   const words = useWords().visit;
   return (
-    <section className="dock" aria-label={question.asks}>
+    <section className="dock" data-at={question.path} aria-label={question.asks}>
       <div className="dock-asks">
         <p>
           <strong>{question.asks}</strong>{" "}
@@ -33,6 +35,11 @@ export function Dock(given: Given) {
             <button type="button" className="small" onClick={onClear}>
               {words.clear}
             </button>
+          </p>
+        )}
+        {before === undefined ? null : (
+          <p>
+            {words.lastTime}: <span className="figure">{saidWords(before, question)}</span>
           </p>
         )}
         {problem ? (
@@ -66,7 +73,7 @@ const HAS_KEYS: readonly Question["kind"][] = ["measured", "whole-number"];
 /** Reasons why a reading is missing that can be given with one key. */
 const MISSING = ["unknown", "not-looked"] as const;
 
-function Typed({ question, typed, onType, onEnter }: Given) {
+function Typed({ question, typed, before, onType, onEnter }: Given) {
   const words = useWords().visit;
   const field = useRef<HTMLInputElement & HTMLTextAreaElement>(null);
   useEffect(() => {
@@ -90,7 +97,14 @@ function Typed({ question, typed, onType, onEnter }: Given) {
             ref={field}
             rows={3}
             value={typed}
+            enterKeyHint="next"
             onChange={({ target }) => onType(target.value)}
+            onKeyDown={(event) => {
+              // Enter goes to the next reading here as everywhere: points are parted by ";", not by lines.
+              if (event.key !== "Enter" || event.shiftKey) return;
+              event.preventDefault();
+              onEnter(typed);
+            }}
           />
         ) : (
           <input
@@ -107,7 +121,7 @@ function Typed({ question, typed, onType, onEnter }: Given) {
         )}
         {question.unit ? <span className="unit">{question.unit}</span> : null}
       </div>
-      {isPoints ? <TraceTyped typed={typed} /> : null}
+      {isPoints ? <TraceTyped typed={typed} before={pairsIn(before)} /> : null}
       {hasKeys ? <NumberKeys typed={typed} onType={onType} /> : null}
       <div className={hasKeys ? "dock-ends" : ""}>
         {hasKeys

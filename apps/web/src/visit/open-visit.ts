@@ -7,10 +7,9 @@ import {
   GRAPH_KINDS,
   graphOf,
   merged,
+  OF_VISIT,
   type Statement,
-  standingOf,
   type VisitDraft,
-  visitDraft,
 } from "../records.ts";
 import type { Problem } from "../road.ts";
 
@@ -18,6 +17,8 @@ import type { Problem } from "../road.ts";
 export interface VisitShown {
   readonly entries: readonly Entry[];
   readonly draft: VisitDraft;
+  /** The visit of the same horse before this one. */
+  readonly before: VisitDraft | undefined;
 }
 
 /** One visit that lies open: what was said of it, and the only hand that says more. */
@@ -28,13 +29,18 @@ export class OpenVisit {
     readonly practice: Practice,
     readonly subject: string,
     entries: readonly Entry[],
+    before: VisitDraft | undefined,
   ) {
-    this.shown = new Holder({ entries, draft: this.draftOf(entries) });
+    this.shown = new Holder({ entries, draft: practice.draftOf(entries), before });
   }
 
   static async open(practice: Practice, subject: string): Promise<OpenVisit | undefined> {
     const entries = await practice.store.entriesOf(subject);
-    return entries.length === 0 ? undefined : new OpenVisit(practice, subject, entries);
+    if (entries.length === 0) return undefined;
+    const line = practice.shown.get().visits.find((one) => one.subject === subject);
+    const last = line && practice.visitBefore(line);
+    const before = last && practice.draftOf(await practice.store.entriesOf(last.subject));
+    return new OpenVisit(practice, subject, entries, before);
   }
 
   /** Takes what was typed at a question; what is refused is returned, and nothing was kept. */
@@ -55,13 +61,14 @@ export class OpenVisit {
     return this.say([{ at: path }]);
   }
 
-  /** What undo would take back: the last that this device said, with what it said at the same moment. */
+  /** What undo would take back: the last that was said, with what was said at the same moment; never that the visit was begun. */
   last(): readonly Entry[] {
     const graph = graphOf(this.shown.get().entries);
     const counts = counting(graph, GRAPH_KINDS);
     const standing = graph.entries.filter((entry, at) => counts[at] && entry.kind === "stated");
     const last = standing.at(-1);
-    return standing.filter((one) => one.saidAt === last?.saidAt && one.device === last.device);
+    const together = standing.filter((one) => one.saidAt === last?.saidAt && one.device === last.device);
+    return together.some(({ body }) => body.at === OF_VISIT.begun) ? [] : together;
   }
 
   async undo(): Promise<void> {
@@ -82,11 +89,6 @@ export class OpenVisit {
 
   private show(known: readonly Entry[], more: readonly Entry[]): void {
     const entries = merged(known, more);
-    this.shown.change({ entries, draft: this.draftOf(entries) });
-  }
-
-  private draftOf(entries: readonly Entry[]): VisitDraft {
-    const day = new Date(this.practice.machine.now()).toISOString().slice(0, 10);
-    return visitDraft(standingOf(entries, GRAPH_KINDS), this.practice.reveal, day);
+    this.shown.change({ entries, draft: this.practice.draftOf(entries) });
   }
 }

@@ -17,7 +17,7 @@ interface Given {
 /** The questions of a step as a list, and the one that is being taken in the dock at the thumb. */
 export function StepScreen({ visit, step, next }: Given) {
   const words = useWords().visit;
-  const { draft } = useSyncExternalStore(visit.shown.listen, visit.shown.get);
+  const { draft, before } = useSyncExternalStore(visit.shown.listen, visit.shown.get);
   const asked = askedNow(step, draft);
   const [path, setPath] = useState(
     () => asked.find((one) => saidAt(draft, one) === undefined)?.path ?? asked[0]?.path,
@@ -77,6 +77,7 @@ export function StepScreen({ visit, step, next }: Given) {
           key={question.path}
           question={question}
           said={saidAt(draft, question)}
+          before={before && saidAt(before, question)}
           typed={typed}
           problem={problem}
           onType={type}
@@ -124,6 +125,8 @@ function QuestionList({ asked, path, visit, onGo }: Listed) {
           <li key={one.path}>
             <button
               type="button"
+              data-at={one.path}
+              data-said={said === undefined ? "no" : "yes"}
               ref={one.path === path ? current : undefined}
               aria-current={one.path === path ? "true" : undefined}
               onClick={() => onGo(one.path)}

@@ -1,5 +1,5 @@
 /** Pairs of numbers out of what is typed so far; what is no pair is left out of the drawing, and refused when it is entered. */
-function pairsOf(typed: string): readonly (readonly [number, number])[] {
+function pairsOf(typed: string): Pairs {
   return typed
     .replace(/^(mm|cm|in)\b[\s:]*/, "")
     .split(";")
@@ -16,12 +16,28 @@ function pairsOf(typed: string): readonly (readonly [number, number])[] {
     );
 }
 
-/** The line as it is being typed, to true proportions: a slip of the hand shows as a spike. */
-export function TraceTyped({ typed }: { typed: string }) {
+type Pairs = readonly (readonly [number, number])[];
+
+/** Points of a case as typed; those that are no plain numbers are left out of the drawing. */
+export function pairsIn(points: unknown): Pairs {
+  if (!Array.isArray(points)) return [];
+  return points.flatMap((point: unknown) => {
+    const [across, up] = Array.isArray(point) ? point.map(Number) : [];
+    return across !== undefined && up !== undefined && Number.isFinite(across + up)
+      ? [[across, up] as const]
+      : [];
+  });
+}
+
+const lineOf = (pairs: Pairs): string => pairs.map(([across, up]) => `${across},${-up}`).join(" ");
+
+/** The line as it is being typed over the one of the visit before, to true proportions: a slip of the hand shows as a spike. */
+export function TraceTyped({ typed, before }: { typed: string; before: Pairs }) {
   const pairs = pairsOf(typed);
-  if (pairs.length < 2) return null;
-  const xs = pairs.map(([across]) => across);
-  const ys = pairs.map(([, up]) => -up);
+  const all = [...pairs, ...before];
+  if (all.length < 2) return null;
+  const xs = all.map(([across]) => across);
+  const ys = all.map(([, up]) => -up);
   const [left, top] = [Math.min(...xs), Math.min(...ys)];
   const width = Math.max(1, Math.max(...xs) - left);
   const height = Math.max(1, Math.max(...ys) - top);
@@ -29,7 +45,8 @@ export function TraceTyped({ typed }: { typed: string }) {
   const view = `${left - margin} ${top - margin} ${width + 2 * margin} ${height + 2 * margin}`;
   return (
     <svg className="trace-typed" viewBox={view} aria-hidden="true">
-      <polyline points={pairs.map(([across, up]) => `${across},${-up}`).join(" ")} />
+      <polyline className="trace-before" points={lineOf(before)} />
+      <polyline points={lineOf(pairs)} />
     </svg>
   );
 }

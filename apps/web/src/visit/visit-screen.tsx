@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState, useSyncExternalStore } from "react";
+import { today } from "../case/open-save.ts";
 import { useWords } from "../catalogue/use-words.ts";
 import { SavedLine } from "../home/saved-line.tsx";
 import type { Practice } from "../practice/practice.ts";
@@ -66,7 +67,7 @@ function OpenedVisit({ visit, at }: { visit: OpenVisit; at: number }) {
       <StepList steps={steps} at={steps.indexOf(step)} visit={visit} />
       <main id="visit" className="app-main visit-main" tabIndex={-1}>
         <SavedLine practice={visit.practice} />
-        {visit.line()?.finished ? <p>{catalogue.visit.finished}</p> : null}
+        {visit.line()?.finished ? <Finished visit={visit} /> : null}
         {step.is === "asked" ? (
           <StepScreen key={at} visit={visit} step={step} next={nextAddress(visit, at)} />
         ) : null}
@@ -75,6 +76,21 @@ function OpenedVisit({ visit, at }: { visit: OpenVisit; at: number }) {
         {step.is === "hand-over" ? <HandOverStep visit={visit} /> : null}
       </main>
     </>
+  );
+}
+
+function Finished({ visit }: { visit: OpenVisit }) {
+  const { visit: words } = useWords();
+  const begin = async () => {
+    location.hash = visitAddress(await visit.practice.beginNext(visit.subject, today()), 0);
+  };
+  return (
+    <p className="app-links">
+      {words.finished}
+      <button type="button" onClick={() => void begin()}>
+        {words.nextVisit}
+      </button>
+    </p>
   );
 }
 

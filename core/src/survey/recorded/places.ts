@@ -12,6 +12,8 @@ export const OF_VISIT = {
   /** Id of the horse, and of the saddle, that this visit is about. */
   horse: "about.horse",
   saddle: "about.saddle",
+  /** The visit that this one was begun from: by its id, since clocks are wrong. */
+  last: "about.last",
   /** Minutes that the visit is planned for. */
   plannedMinutes: "planned.minutes",
   /** Moment at which it was begun, and finished, in UTC. */

@@ -5,6 +5,8 @@ import { OF_VISIT } from "./places.ts";
 export interface VisitLine {
   readonly horse: string;
   readonly saddle: string;
+  /** Id of the visit that this one was begun from; empty where it is the first. */
+  readonly last: string;
   readonly horseName: string;
   readonly saddleName: string;
   readonly yard: string;
@@ -35,6 +37,7 @@ export function visitLine({ file, ofVisit }: VisitDraft, subject: string): Visit
   return {
     horse: words(OF_VISIT.horse) || subject,
     saddle: words(OF_VISIT.saddle) || subject,
+    last: words(OF_VISIT.last),
     horseName: file.horses[0]?.name ?? "",
     saddleName: file.saddle.name,
     yard: file.visit.place ?? "",
