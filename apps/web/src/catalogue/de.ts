@@ -24,6 +24,7 @@ export const DE: Catalogue = {
     found: (count) => (count === 1 ? "1 Besuch" : `${count} Besuche`),
     caseFile: "Eine Falldatei für sich bearbeiten",
     flagged: "Keine Arbeit am Sattel: zuerst zum Tierarzt",
+    demo: "Diese Praxis ist erfunden: kein Pferd, kein Mensch und keine Ablesung darin ist echt. Eigene beginnen: npm start -- --fresh",
     invented: "erfundenes Beispiel",
   },
   saved: {

@@ -22,6 +22,7 @@ export const EN = {
     found: (count: number) => (count === 1 ? "1 visit" : `${count} visits`),
     caseFile: "Work on a case file by itself",
     flagged: "Not to be worked on: see the vet first",
+    demo: "This is an invented practice: no horse, person or reading in it is real. To begin your own: npm start -- --fresh",
     invented: "invented example",
   },
   saved: {

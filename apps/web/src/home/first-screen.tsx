@@ -31,6 +31,7 @@ export function FirstScreen({ practice, language, onLanguage }: Given) {
       <main className="app-main">
         <SavedLine practice={practice} />
         <OfflineLine />
+        {visits.some(({ invented }) => invented) ? <p className="demo">{first.demo}</p> : null}
         {note === "" ? null : <p>{note}</p>}
         {unfinished.map((visit) => (
           <VisitRow key={visit.subject} visit={visit} isNext before={practice.visitBefore(visit)} />

@@ -1,0 +1,36 @@
+import { mkdir, readFile, rename, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { daysLeft, makeAuthority, type Signed, signFor } from "@treewright/keys/authority.ts";
+
+/** A certificate with fewer days than this is made anew. */
+const RENEW_DAYS = 30;
+/** Only this account reads a key. */
+const OWN = 0o600;
+
+/** The authority for a name and its certificate: those in the folder, or new ones that are put there. nowMs: milliseconds since 1970. */
+export async function ownAuthority(
+  folder: string,
+  name: string,
+  nowMs: number,
+): Promise<{ readonly authority: Signed; readonly shown: Signed }> {
+  const place = join(folder, name);
+  await mkdir(place, { recursive: true, mode: 0o700 });
+  const authority = await kept(place, "authority", nowMs, () => makeAuthority(name, nowMs));
+  const shown = await kept(place, "certificate", nowMs, () => signFor(name, authority, nowMs));
+  return { authority, shown };
+}
+
+async function kept(
+  place: string,
+  what: string,
+  nowMs: number,
+  make: () => Promise<Signed>,
+): Promise<Signed> {
+  const file = join(place, `${what}.json`);
+  const before: Signed | undefined = await readFile(file, "utf8").then(JSON.parse, () => undefined);
+  if (before !== undefined && daysLeft(before, nowMs) > RENEW_DAYS) return before;
+  const made = await make();
+  await writeFile(`${file}.new`, JSON.stringify(made), { mode: OWN });
+  await rename(`${file}.new`, file);
+  return made;
+}

@@ -1,0 +1,109 @@
+import { createHash, X509Certificate } from "node:crypto";
+import { mkdir, mkdtemp, readFile, rm, stat, symlink } from "node:fs/promises";
+import { request } from "node:http";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { connect } from "node:tls";
+import { chromium } from "playwright-core";
+import { build } from "vite";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { type Named, startNamed } from "../../apps/server/src/named.ts";
+import { root as repository } from "../house/sources.ts";
+
+/*
+ * Served to a network under a name. The browser is told where the name leads and which key it may trust, as a phone is by its owner;
+ * that the chain holds is decided by OpenSSL inside Node. What this cannot see: a phone's own settings.
+ */
+const NAME = "round.local";
+let root: string;
+let folder: string;
+let named: Named;
+
+beforeAll(async () => {
+  root = await mkdtemp(join(tmpdir(), "treewright-named-"));
+  folder = join(root, "own");
+  await mkdir(join(root, "examples"));
+  await symlink(join(repository, "examples/cases"), join(root, "examples/cases"));
+  await build({
+    configFile: join(repository, "apps/web/vite.config.ts"),
+    logLevel: "error",
+    build: { outDir: join(root, "apps/web/dist"), emptyOutDir: true },
+  });
+  named = await startNamed({ root, port: 0 }, NAME, folder, { secure: 0, plain: 0 });
+});
+afterAll(async () => {
+  await named.close();
+  await rm(root, { recursive: true });
+});
+
+/** The certificate that the server shows to a client which trusts the authority. */
+function shown(): Promise<X509Certificate> {
+  return new Promise((done, failed) => {
+    const port = Number(new URL(named.appUrl).port);
+    const socket = connect({ port, host: "127.0.0.1", servername: NAME, ca: named.authority }, () => {
+      const { raw } = socket.getPeerCertificate();
+      socket.end();
+      done(new X509Certificate(raw));
+    });
+    socket.on("error", failed);
+  });
+}
+
+function plain(path: string): Promise<{ status: number; type: string; body: string }> {
+  return new Promise((done, failed) => {
+    const { port } = new URL(named.installUrl);
+    request({ host: "127.0.0.1", port, path }, (response) => {
+      let body = "";
+      response.on("data", (bytes) => {
+        body += bytes;
+      });
+      response.on("end", () =>
+        done({ status: response.statusCode ?? 0, type: response.headers["content-type"] ?? "", body }),
+      );
+    })
+      .on("error", failed)
+      .end();
+  });
+}
+
+test("a phone that trusts the authority has a secure page, and is made ready for no signal", async () => {
+  const key = (await shown()).publicKey.export({ type: "spki", format: "der" });
+  const profile = await mkdtemp(join(tmpdir(), "treewright-profile-"));
+  const context = await chromium.launchPersistentContext(profile, {
+    executablePath: "/usr/bin/chromium",
+    args: [
+      "--headless",
+      "--no-sandbox",
+      "--disable-gpu",
+      `--host-resolver-rules=MAP ${NAME} 127.0.0.1`,
+      `--ignore-certificate-errors-spki-list=${createHash("sha256").update(key).digest("base64")}`,
+    ],
+  });
+  const page = await context.newPage();
+  await page.goto(named.appUrl);
+  await page.getByText("Ready without signal").waitFor();
+  expect(await page.evaluate("isSecureContext")).toBe(true);
+  await context.close();
+  await rm(profile, { recursive: true });
+});
+
+test("over plain http there are the authority and the steps for both phone families, and nothing else", async () => {
+  const page = await plain("/");
+  expect(page.status).toBe(200);
+  for (const words of ["iPhone", "Android", named.appUrl, "/authority.crt"])
+    expect(page.body).toContain(words);
+  const file = await plain("/authority.crt");
+  expect(file).toMatchObject({ status: 200, type: "application/x-x509-ca-cert", body: named.authority });
+  for (const path of ["/index.html", "/examples/", "/certificate.json", "/../own/round.local/authority.json"])
+    expect((await plain(path)).status, path).toBe(404);
+});
+
+test("the next start shows the same authority, whose key only this account reads", async () => {
+  const again = await startNamed({ root, port: 0 }, NAME, folder, { secure: 0, plain: 0 });
+  expect(again.authority).toBe(named.authority);
+  await again.close();
+  const file = join(folder, NAME, "authority.json");
+  expect((await stat(file)).mode & 0o077).toBe(0);
+  expect(await readFile(file, "utf8")).toContain("PRIVATE KEY");
+  expect(named.says).not.toContain("PRIVATE KEY");
+});
