@@ -29,7 +29,7 @@ export default defineConfig({
         globPatterns: ["**/*.{js,css,html,svg,png,woff2,woff}"],
         maximumFileSizeToCacheInBytes: 4_000_000,
         navigateFallback: "/index.html",
-        navigateFallbackDenylist: [/^\/(bench\.html|examples\/)/],
+        navigateFallbackDenylist: [/^\/(bench\.html|owner\.html|examples\/)/],
         cleanupOutdatedCaches: true,
       },
     }),
@@ -39,7 +39,9 @@ export default defineConfig({
     target: "es2022",
     // Fonts and drawings stay files: the page's policy allows no data in addresses.
     assetsInlineLimit: 0,
-    rolldownOptions: { input: ["index.html", "bench.html"].map((name) => `${import.meta.dirname}/${name}`) },
+    rolldownOptions: {
+      input: ["index.html", "bench.html", "owner.html"].map((name) => `${import.meta.dirname}/${name}`),
+    },
     modulePreload: { polyfill: false },
     chunkSizeWarningLimit: 900,
   },

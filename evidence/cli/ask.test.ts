@@ -1,5 +1,5 @@
+import { ownerQuestions } from "@treewright/core/judge/owner/asks.ts";
 import { describe, expect, it } from "vitest";
-import { ownerQuestions } from "../../apps/cli/src/owner-questions.ts";
 import { innards, treewright, wideLines } from "./run-treewright.ts";
 
 const asked = ownerQuestions();

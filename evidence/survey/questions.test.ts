@@ -105,7 +105,14 @@ describe("the questions of a visit", () => {
       empty,
     );
     const survey = surveyOf(readCase(JSON.stringify(draft)));
-    expect(survey.horses[0]?.traces.map(({ station }) => station)).toEqual(["front", "mid", "rear", "front", "mid", "rear"]);
+    expect(survey.horses[0]?.traces.map(({ station }) => station)).toEqual([
+      "front",
+      "mid",
+      "rear",
+      "front",
+      "mid",
+      "rear",
+    ]);
     expect(survey.saddle.head.spreadTips).toMatchObject({ value: 225 });
     expect(survey.horses[0]?.hands["last-ribs"]?.off).toEqual({ grade: 2, twice: "yes" });
   });

@@ -1,10 +1,11 @@
-import { type OwnerQuestion, ownerQuestionSchema } from "@treewright/core/judge/owner/question.ts";
+import { type OwnerAsk, ownerQuestionOf, ownerQuestions } from "@treewright/core/judge/owner/asks.ts";
+import type { OwnerQuestion } from "@treewright/core/judge/owner/question.ts";
 import { answerOwner } from "@treewright/core/judge/owner.ts";
 import { wrap } from "../columns.ts";
 import type { Command } from "../command.ts";
 import type { Desk } from "../desk.ts";
 import { EXIT, Stop } from "../exit.ts";
-import { type OwnerAsk, offered, ownerQuestions, wordTyped } from "../owner-questions.ts";
+import { offered, wordTyped } from "../owner-questions.ts";
 import { ownerText } from "../owner-text.ts";
 
 async function wordFor(question: OwnerAsk, place: string, desk: Desk): Promise<string> {
@@ -31,14 +32,13 @@ async function wordFor(question: OwnerAsk, place: string, desk: Desk): Promise<s
 
 async function askAll(desk: Desk): Promise<OwnerQuestion> {
   const asked = ownerQuestions();
-  const said: Record<string, string> = {};
-  const groups: Record<string, Record<string, string>> = {};
-  for (const [at, question] of asked.entries()) {
-    const word = await wordFor(question, `${at + 1} of ${asked.length}`, desk);
-    if (question.group === "") said[question.name] = word;
-    else groups[question.group] = { ...groups[question.group], [question.name]: word };
-  }
-  return ownerQuestionSchema.parse({ ...said, ...groups });
+  const said = new Map<string, string>();
+  for (const [at, question] of asked.entries())
+    said.set(
+      `${question.group} ${question.name}`,
+      await wordFor(question, `${at + 1} of ${asked.length}`, desk),
+    );
+  return ownerQuestionOf(({ group, name, otherwise }) => said.get(`${group} ${name}`) ?? otherwise);
 }
 
 export const ask: Command = {

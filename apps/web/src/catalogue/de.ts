@@ -22,6 +22,7 @@ export const DE: Catalogue = {
     due: (weeks) => `nächste Nachschau in ${weeks} Wochen`,
     find: "Pferd, Sattel oder Stall suchen",
     found: (count) => (count === 1 ? "1 Besuch" : `${count} Besuche`),
+    owner: "Die Frage des Besitzers",
     caseFile: "Eine Falldatei für sich bearbeiten",
     flagged: "Keine Arbeit am Sattel: zuerst zum Tierarzt",
     demo: "Diese Praxis ist erfunden: kein Pferd, kein Mensch und keine Ablesung darin ist echt. Eigene beginnen: npm start -- --fresh",

@@ -20,6 +20,7 @@ export const EN = {
     due: (weeks: number) => `next look in ${weeks} weeks`,
     find: "Find a horse, saddle or yard",
     found: (count: number) => (count === 1 ? "1 visit" : `${count} visits`),
+    owner: "The owner’s question",
     caseFile: "Work on a case file by itself",
     flagged: "Not to be worked on: see the vet first",
     demo: "This is an invented practice: no horse, person or reading in it is real. To begin your own: npm start -- --fresh",

@@ -59,6 +59,9 @@ export function FirstScreen({ practice, language, onLanguage }: Given) {
           <a className="key" href="#/data">
             {data.title}
           </a>
+          <a className="key" href="owner.html">
+            {first.owner}
+          </a>
           <a className="key" href="bench.html">
             {first.caseFile}
           </a>
