@@ -15,6 +15,11 @@ const needs = [
     package: "calculix-ccx",
     without: "the bed of springs beside finite elements, run anew",
   },
+  {
+    program: "strace",
+    package: "strace",
+    without: "that a kept reading is synced to the disk, counted in the browser's own calls",
+  },
   { program: "pdftoppm", package: "poppler-utils", without: "the printed sheets, measured on their raster" },
 ];
 /** Modules of the machine's own Python that a check reads files back with. */

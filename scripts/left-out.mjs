@@ -9,6 +9,7 @@ const speaksOf = {
   chromium: /playwright-core|\/chromium/,
   ezdxf: /import ezdxf/,
   ccx: /"ccx"/,
+  strace: /exec strace/,
   pdftoppm: /"pdf(toppm|totext|tocairo|info|fonts)"/,
 };
 const folders = ["core/src", "bridges", "apps", "evidence"];

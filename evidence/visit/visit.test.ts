@@ -116,6 +116,59 @@ describe("a reading", () => {
   });
 });
 
+describe("a full device", () => {
+  it("refuses the reading, says so, keeps it in its field, and takes it once there is room", async () => {
+    const { page, hand } = await phone();
+    await hand.beginVisit("Curlew");
+    await hand.goTo("Head and points");
+    await hand.take(SPREAD);
+    await hand.type("174");
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>("#taken")?.value === "174");
+    // A stand-in: Chromium's own override of its quota changes nothing for a page like this, so the data base is made to refuse.
+    await page.evaluate(() => {
+      const put = IDBObjectStore.prototype.put;
+      Object.assign(globalThis, { makeRoom: () => Object.assign(IDBObjectStore.prototype, { put }) });
+      IDBObjectStore.prototype.put = () => {
+        throw new DOMException("no room", "QuotaExceededError");
+      };
+    });
+    await hand.enter();
+    await page.getByText("This device has no room left").waitFor();
+    expect(await page.inputValue("#taken")).toBe("174");
+    expect(await hand.stands(SPREAD)).toBe("not said");
+    await page.evaluate("makeRoom()");
+    await hand.enter();
+    await hand.sees(SPREAD, "174 mm");
+    expect(await page.locator(".saved-here").textContent()).toContain("Saved on this device");
+    await page.context().close();
+  });
+});
+
+describe("a wrong clock", () => {
+  it("by a year changes no reading and no order", async () => {
+    const { page, hand } = await phone();
+    await hand.beginVisit("Curlew");
+    await hand.goTo("Head and points");
+    const address = page.url();
+    const type = async (words: string) => {
+      await hand.take(SPREAD);
+      await hand.type(words);
+      await hand.enter();
+      await hand.sees(SPREAD, words);
+    };
+    await type("174");
+    await page.clock.setSystemTime(new Date("2020-01-01T00:00:00Z"));
+    await type("176");
+    await page.goto(served.url);
+    await hand.atFirstScreen();
+    await page.goto(address);
+    await hand.sees(SPREAD, "176 mm");
+    await page.getByRole("button", { name: "Undo" }).click();
+    await hand.sees(SPREAD, "174 mm");
+    await page.context().close();
+  });
+});
+
 describe("the next visit of a horse", () => {
   it("brings over what hardly changes, shows what was read last time, and reads it anew", async () => {
     const { page, hand } = await phone();

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState, useSyncExternalStore } from "react";
 import { useWords } from "../catalogue/use-words.ts";
+import { NotKept } from "../records.ts";
 import type { Problem, Question } from "../road.ts";
 import { Dock } from "./dock.tsx";
 import type { OpenVisit } from "./open-visit.ts";
@@ -53,9 +54,15 @@ export function StepScreen({ visit, step, next }: Given) {
   };
   const enter = async (text: string) => {
     if (!question) return;
-    const refused = text.trim() === "" ? undefined : await visit.answer(question.path, text);
-    if (refused) setProblem(refused);
-    else goOn();
+    if (text.trim() === "") return goOn();
+    try {
+      const refused = await visit.answer(question.path, text);
+      if (refused) setProblem(refused);
+      else goOn();
+    } catch (error) {
+      // What could not be kept stays in its field; the line at the top says why.
+      if (!(error instanceof NotKept)) throw error;
+    }
   };
   return (
     <div className={aloud ? "step aloud" : "step"}>
