@@ -22,7 +22,18 @@ describe("every page", () => {
 describe("one reading's way", () => {
   const walk = [...read("docs/explanation/one-reading.md").matchAll(/`([a-z]+\/[^`]+\.ts)` `([^`]+)`/g)];
   it("passes all rooms in their order", () => {
-    const rooms = ["apps", "records", "survey", "shape", "reach", "fit", "answer", "judge", "report", "bridges"];
+    const rooms = [
+      "apps",
+      "records",
+      "survey",
+      "shape",
+      "reach",
+      "fit",
+      "answer",
+      "judge",
+      "report",
+      "bridges",
+    ];
     const seen = walk.map(([, path = ""]) =>
       rooms.find((room) => path.startsWith(room) || path.includes(`src/${room}`)),
     );
