@@ -237,6 +237,53 @@ describe("what is copied out", () => {
   });
 });
 
+describe("a person who was erased", () => {
+  it("is in nothing that is left: not in the store, not in what is copied out, not on a screen", async () => {
+    const { page, hand } = await phone();
+    await hand.beginVisit("Curlew");
+    await hand.goTo("Who and where");
+    const OWNER = "Legal owner of the saddle";
+    await hand.take(OWNER);
+    await hand.type("Ottoline Quarrender");
+    await hand.enter();
+    await hand.sees(OWNER, "Ottoline Quarrender");
+    const address = page.url();
+    expect(await exported(page)).toContain("Quarrender");
+    await page.getByRole("button", { name: "Erase Ottoline Quarrender" }).click();
+    await page.getByRole("dialog").getByRole("button", { name: "Erase for good" }).click();
+    await page.getByText("Erased. What was recorded stays").waitFor();
+    const text = await exported(page);
+    expect(text).not.toContain("Quarrender");
+    const read = readRecords(text.split("\n"));
+    if (!read.ok) throw new Error("what is left is read");
+    expect(verify(read.records.entries, GRAPH_KINDS)).toEqual([]);
+    const kept = await page.evaluate(async () => {
+      const texts: string[] = [JSON.stringify({ ...localStorage })];
+      for (const { name } of await indexedDB.databases()) {
+        const base = await new Promise<IDBDatabase>((done) => {
+          const opening = indexedDB.open(name ?? "");
+          opening.onsuccess = () => done(opening.result);
+        });
+        for (const table of base.objectStoreNames) {
+          const all = await new Promise<unknown>((done) => {
+            const asking = base.transaction(table).objectStore(table).getAll();
+            asking.onsuccess = () => done(asking.result);
+          });
+          texts.push(JSON.stringify(all));
+        }
+        base.close();
+      }
+      return texts.join("");
+    });
+    expect(kept.length).toBeGreaterThan(100_000);
+    expect(kept).not.toContain("Quarrender");
+    await page.goto(address);
+    await hand.sees(OWNER, "erased");
+    expect(await page.content()).not.toContain("Quarrender");
+    await page.context().close();
+  });
+});
+
 describe("every screen of a visit", () => {
   it("has no barrier, nothing beside its edge, and asks its own origin alone", async () => {
     const { page, hand, asked, faults } = await phone();

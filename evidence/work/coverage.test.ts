@@ -8,14 +8,15 @@ import { covered, type Differs, jobs, SEED } from "./jobs.ts";
 const AS_BELIEVED: Differs = { moved: 0, wider: 1, springBack: 1 };
 /** Fewer than one would like: a slow core works five to ten such jobs a second. */
 const FEWER = 60;
-const MANY = 250;
+/** As many as the bound was asked for: with half as many chance alone moves the share by 1.2 in 100. */
+const MANY = 500;
 
 const show = (what: string, shown: string) => console.info(`seed ${SEED}, ${what}: ${shown}`);
 
 test(`${MANY} heads from the prior: 86 to 95 % of later passes keep what their 90 % foretold`, () => {
   const all = covered(jobs(AS_BELIEVED, MANY));
   show("from the prior", all.shown);
-  expect(all.passes).toBeGreaterThan(250);
+  expect(all.passes).toBeGreaterThan(500);
   expect(all.within / all.passes).toBeGreaterThan(0.86);
   expect(all.within / all.passes).toBeLessThan(0.95);
   expect(all.aboveMiddle).toBeGreaterThan(0.42);

@@ -2,7 +2,7 @@
 export { type Entry, sealed } from "@treewright/core/records/entry.ts";
 export { endsOf, graphOf, merged } from "@treewright/core/records/graph.ts";
 export { ID_CHANCE_BYTES, uuidV7 } from "@treewright/core/records/id.ts";
-export { GRAPH_KINDS, STATED, TAKEN_BACK } from "@treewright/core/records/kinds.ts";
+export { ERASED, GRAPH_KINDS, STATED, TAKEN_BACK } from "@treewright/core/records/kinds.ts";
 export {
   committed,
   committedSchema,

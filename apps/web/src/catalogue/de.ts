@@ -56,6 +56,7 @@ export const DE: Catalogue = {
     steps: "Schritte des Besuchs",
     said: (said, all) => `${said} von ${all}`,
     undo: "Zurücknehmen",
+    erased: "gelöscht",
     undone: "Zurückgenommen.",
     next: "Weiter",
     enter: "Eintragen",
@@ -102,6 +103,14 @@ export const DE: Catalogue = {
     persisted: "Der Browser wurde gebeten, diese Daten zu behalten, und hat zugestimmt.",
     notPersisted:
       "Der Browser hat nicht zugesagt, diese Daten zu behalten: App installieren und oft kopieren.",
+    people: "Personen",
+    peopleSays:
+      "Namen liegen getrennt von dem, was aufgezeichnet ist. Löschen nimmt den Namen für immer von diesem Gerät; frühere Kopien enthalten ihn noch, ebenso Worte, die anderswo frei getippt wurden.",
+    erase: (name) => `${name} löschen`,
+    eraseSure: (name) => `${name} für immer von diesem Gerät löschen?`,
+    eraseYes: "Für immer löschen",
+    eraseNo: "Behalten",
+    erasedNow: "Gelöscht. Das Aufgezeichnete bleibt, ohne den Namen.",
     keep: "Den Browser bitten, sie zu behalten",
     space: (usedMB, mostMB) => `${usedMB} MB von etwa ${mostMB} MB belegt.`,
   },

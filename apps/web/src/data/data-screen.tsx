@@ -4,6 +4,7 @@ import { useWords } from "../catalogue/use-words.ts";
 import { SavedLine } from "../home/saved-line.tsx";
 import type { Practice } from "../practice/practice.ts";
 import { bringRecords, recordsText } from "./copy.ts";
+import { People } from "./people.tsx";
 
 interface Room {
   readonly counts: { readonly entries: number; readonly photos: number };
@@ -79,6 +80,7 @@ export function DataScreen({ practice }: { practice: Practice }) {
         </label>
       </div>
       <p role="status">{said}</p>
+      <People practice={practice} />
     </main>
   );
 }

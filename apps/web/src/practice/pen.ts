@@ -1,6 +1,7 @@
 import {
   committed,
   type Entry,
+  ERASED,
   endsOf,
   type Held,
   isPersonal,
@@ -52,6 +53,11 @@ export class Pen {
 
   takeBack(subject: string, known: readonly Entry[], of: readonly Entry[], why: string): readonly Entry[] {
     return this.write(subject, known, TAKEN_BACK, [{ of: of.map(({ hash }) => hash), why }]);
+  }
+
+  /** That fields of a person were erased: what remains of them, in the person's own graph. */
+  erased(person: string, known: readonly Entry[], fields: readonly string[]): readonly Entry[] {
+    return this.write(person, known, ERASED, [{ person, fields: [...fields] }]);
   }
 
   private write(subject: string, known: readonly Entry[], kind: string, bodies: readonly Entry["body"][]) {

@@ -125,6 +125,19 @@ export class Practice {
     return this.shown.get().visits.find(({ subject }) => subject === last);
   }
 
+  /** Names that the store of people holds, each with whose it is. */
+  names(): readonly Held[] {
+    return this.people;
+  }
+
+  /** Takes everything of one person from the store. No entry changes; visits say that a name was erased. */
+  async erase(person: string): Promise<void> {
+    const fields = this.people.filter((one) => one.person === person).map(({ field }) => field);
+    const entries = this.pen.erased(person, await this.store.entriesOf(person), fields);
+    await this.store.erase(person, fields, { entries });
+    await this.heard();
+  }
+
   async copied(): Promise<void> {
     const copiedAt = new Date(this.machine.now()).toISOString();
     await this.store.note(COPIED, copiedAt);

@@ -124,6 +124,7 @@ function QuestionList({ asked, path, visit, onGo }: Listed) {
     current.current?.scrollIntoView({ block: "center" });
   }, [path]);
   const differ = new Set(draft.differ.map((one) => one.at));
+  const erased = new Set(draft.erased);
   return (
     <ol className="questions">
       {asked.map((one) => {
@@ -140,7 +141,7 @@ function QuestionList({ asked, path, visit, onGo }: Listed) {
             >
               <span>{one.asks}</span>
               <span className={said === undefined ? "quiet" : "figure"}>
-                {said === undefined ? words.open : saidWords(said, one)}
+                {erased.has(one.path) ? words.erased : said === undefined ? words.open : saidWords(said, one)}
               </span>
               {differ.has(one.path) ? <span className="stop-word">{words.differ}</span> : null}
             </button>
