@@ -311,6 +311,30 @@ describe("every screen of a visit", () => {
   });
 });
 
+describe("languages", () => {
+  it("are the same screens in German, in a language a third longer, and from right to left", async () => {
+    for (const [tag, begin] of [
+      ["de", "Besuch beginnen"],
+      ["x-long", "[Bégíñ á vísít~~~~]"],
+      ["x-rtl", "\u202EBegin a visit\u202C"],
+    ] as const) {
+      const { page, hand } = await phone();
+      await page.selectOption(".languages", tag);
+      await page.locator(".begin button", { hasText: begin }).waitFor();
+      const sideways = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(await sideways(), tag).toBeLessThanOrEqual(0);
+      await hand.beginVisit("Curlew");
+      expect(await sideways(), tag).toBeLessThanOrEqual(0);
+      // Near and off are words of the horse, and stand as they are in every language and direction.
+      await hand.goTo("Horse stood up");
+      await hand.take("Hollow behind the shoulder under a 300 mm straight-edge, near side");
+      const box = await page.locator(".dock").boundingBox();
+      expect(box?.x).toBeGreaterThanOrEqual(0);
+      await page.context().close();
+    }
+  });
+});
+
 describe("without signal", () => {
   // Last: the server is taken away.
   it("starts cold, takes a visit, works it out and finishes it", async () => {

@@ -5,6 +5,7 @@ export const DE: Catalogue = {
   name: "Deutsch",
   note: "Diese Übersetzung wurde noch von keinem deutschen Sattler gelesen.",
   skip: "Zum Besuch",
+  looks: { title: "Licht", "as the device": "wie das Gerät", light: "hell", dark: "dunkel", sun: "Sonne" },
   first: {
     title: "Besuche",
     begin: "Besuch beginnen",

@@ -3,6 +3,7 @@ export const EN = {
   name: "English",
   note: "",
   skip: "To the visit",
+  looks: { title: "Light", "as the device": "as the device", light: "light", dark: "dark", sun: "sun" },
   first: {
     title: "Visits",
     begin: "Begin a visit",

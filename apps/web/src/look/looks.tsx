@@ -1,4 +1,5 @@
 import { useEffect, useState } from "react";
+import { useWords } from "../catalogue/use-words.ts";
 
 const LOOKS = ["as the device", "light", "dark", "sun"] as const;
 type Look = (typeof LOOKS)[number];
@@ -8,6 +9,7 @@ const keptLook = (): Look => LOOKS.find((look) => look === localStorage.getItem(
 
 /** Light, dark, or for full sun: black on white without a grey. */
 export function Looks() {
+  const { looks } = useWords();
   const [look, setLook] = useState<Look>(keptLook);
   useEffect(() => {
     localStorage.setItem(KEPT, look);
@@ -16,13 +18,15 @@ export function Looks() {
   }, [look]);
   return (
     <label className="looks">
-      <span>Light</span>
+      <span>{looks.title}</span>
       <select
         value={look}
         onChange={(event) => setLook(LOOKS.find((one) => one === event.target.value) ?? "light")}
       >
         {LOOKS.map((one) => (
-          <option key={one}>{one}</option>
+          <option key={one} value={one}>
+            {looks[one]}
+          </option>
         ))}
       </select>
     </label>
