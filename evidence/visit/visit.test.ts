@@ -116,6 +116,29 @@ describe("a reading", () => {
   });
 });
 
+describe("a hand that is quicker than the disk", () => {
+  it("writes one after the other: no entry misses the one before it", async () => {
+    const { page, hand } = await phone();
+    await hand.beginVisit("Curlew");
+    await hand.goTo("Head and points");
+    await hand.take(SPREAD);
+    await hand.type("174");
+    await page.evaluate(() => {
+      const form = document.querySelector<HTMLFormElement>(".dock form");
+      for (let presses = 0; presses < 5; presses++) form?.requestSubmit();
+    });
+    await hand.sees(SPREAD, "174 mm");
+    const read = readRecords((await exported(page)).split("\n"));
+    if (!read.ok) throw new Error("the records are read");
+    const twice = read.records.entries.filter(
+      ({ body }) => body.at === "saddle.head.spreadTips" && body.value === "174",
+    );
+    expect(twice.length).toBe(5);
+    expect(verify(read.records.entries, GRAPH_KINDS)).toEqual([]);
+    await page.context().close();
+  });
+});
+
 describe("a full device", () => {
   it("refuses the reading, says so, keeps it in its field, and takes it once there is room", async () => {
     const { page, hand } = await phone();

@@ -24,6 +24,7 @@ export interface VisitShown {
 /** One visit that lies open: what was said of it, and the only hand that says more. */
 export class OpenVisit {
   readonly shown: Holder<VisitShown>;
+  private waiting: Promise<unknown> = Promise.resolve();
 
   private constructor(
     readonly practice: Practice,
@@ -44,17 +45,30 @@ export class OpenVisit {
   }
 
   /** Takes what was typed at a question; what is refused is returned, and nothing was kept. */
-  async answer(path: string, typed: string): Promise<Problem | undefined> {
-    const answered = answerAsStatements(this.shown.get().draft.file, path, typed);
-    if (!answered.ok) return answered.problem;
-    await this.say(answered.statements);
-    return undefined;
+  answer(path: string, typed: string): Promise<Problem | undefined> {
+    return this.inTurn(async () => {
+      const answered = answerAsStatements(this.shown.get().draft.file, path, typed);
+      if (!answered.ok) return answered.problem;
+      await this.write(answered.statements);
+      return undefined;
+    });
   }
 
-  async say(statements: readonly Statement[]): Promise<void> {
+  say(statements: readonly Statement[]): Promise<void> {
+    return this.inTurn(() => this.write(statements));
+  }
+
+  private async write(statements: readonly Statement[]): Promise<void> {
     if (statements.length === 0) return;
     const { entries } = this.shown.get();
     this.show(entries, await this.practice.say(this.subject, entries, statements));
+  }
+
+  /** One after the other: two written at once would not have seen each other, and people would be asked to decide between them. */
+  private inTurn<Done>(act: () => Promise<Done>): Promise<Done> {
+    const done = this.waiting.then(act);
+    this.waiting = done.catch(() => undefined);
+    return done;
   }
 
   clear(path: string): Promise<void> {
@@ -71,11 +85,13 @@ export class OpenVisit {
     return together.some(({ body }) => body.at === OF_VISIT.begun) ? [] : together;
   }
 
-  async undo(): Promise<void> {
-    const of = this.last();
-    if (of.length === 0) return;
-    const { entries } = this.shown.get();
-    this.show(entries, await this.practice.takeBack(this.subject, entries, of, "undo"));
+  undo(): Promise<void> {
+    return this.inTurn(async () => {
+      const of = this.last();
+      if (of.length === 0) return;
+      const { entries } = this.shown.get();
+      this.show(entries, await this.practice.takeBack(this.subject, entries, of, "undo"));
+    });
   }
 
   /** Another tab may have written. */
