@@ -221,6 +221,21 @@ describe("two tabs", () => {
     await hand.type("174");
     await hand.enter();
     await there.sees(SPREAD, "174 mm");
+    // And then they are quiet: each hears the other out once, not for ever.
+    const told = await other.evaluate(
+      () =>
+        new Promise<number>((done) => {
+          let count = 0;
+          const channel = new BroadcastChannel("treewright-records");
+          channel.onmessage = () => {
+            count += 1;
+          };
+          const frame = (left: number) =>
+            left === 0 ? done(count) : requestAnimationFrame(() => frame(left - 1));
+          frame(30);
+        }),
+    );
+    expect(told).toBeLessThanOrEqual(2);
     await page.context().close();
   });
 });

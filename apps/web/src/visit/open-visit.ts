@@ -105,6 +105,8 @@ export class OpenVisit {
 
   private show(known: readonly Entry[], more: readonly Entry[]): void {
     const entries = merged(known, more);
+    // Entries are only ever added. Nothing new, nothing to show: else two tabs would tell each other for ever.
+    if (entries.length === this.shown.get().entries.length) return;
     this.shown.change({ entries, draft: this.practice.draftOf(entries) });
   }
 }

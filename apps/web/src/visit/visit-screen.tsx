@@ -42,6 +42,8 @@ function OpenedVisit({ visit, at }: { visit: OpenVisit; at: number }) {
   const { draft } = useSyncExternalStore(visit.shown.listen, visit.shown.get);
   useEffect(() => {
     const tabs = betweenTabs(() => void visit.heard());
+    // What another tab said between reading the visit and listening would be missed.
+    void visit.heard();
     const stop = visit.shown.listen(() => tabs.tell());
     return () => {
       stop();
