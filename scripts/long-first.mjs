@@ -4,8 +4,10 @@ import { BaseSequencer } from "vitest/node";
 /** Half a minute and more each on two cores; a name that is gone does no harm, one that is missing costs time only. */
 const LONG = [
   "evidence/page/same-figures.test.ts",
+  "evidence/visit/visit.test.ts",
   "evidence/page/page.test.ts",
   "evidence/work/coverage.test.ts",
+  "evidence/visit/script.test.ts",
   "evidence/page/looks.test.ts",
   "evidence/gates/worse.test.ts",
   "evidence/cli/paper.test.ts",
