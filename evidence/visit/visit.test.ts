@@ -1,4 +1,4 @@
-import { readFile, writeFile } from "node:fs/promises";
+import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
 import { GRAPH_KINDS } from "@treewright/core/records/kinds.ts";
@@ -9,6 +9,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { folderWith } from "../cli/run-treewright.ts";
 import { type ServedPage, servePage } from "../page/served-page.ts";
 import { FittersHand } from "./hand.ts";
+import { copiedOut, phoneOf, SPREAD } from "./phone.ts";
 
 /*
  * A visit on one phone, in Chromium, as a fitter goes through it. What this cannot see: a phone, a thumb, cold, an engine of another
@@ -20,21 +21,8 @@ beforeAll(async () => {
 });
 afterAll(() => served.close());
 
-const PHONE = { width: 390, height: 844 };
-const SPREAD = "Spread at the tips, on the face named";
-
-async function phone(): Promise<{ page: Page; hand: FittersHand; asked: string[]; faults: string[] }> {
-  const opened = await served.open("", PHONE);
-  const hand = new FittersHand(opened.page);
-  await hand.atFirstScreen();
-  return { ...opened, hand };
-}
-
-async function exported(page: Page): Promise<string> {
-  await page.goto(`${served.url}#/data`);
-  const [download] = await Promise.all([page.waitForEvent("download"), page.click("button.main")]);
-  return readFile(await download.path(), "utf8");
-}
+const phone = () => phoneOf(served);
+const exported = (page: Page) => copiedOut(served, page);
 
 describe("the first screen", () => {
   it("shows the invented practice, what is unfinished first, and that nothing is copied yet", async () => {
@@ -116,82 +104,6 @@ describe("a reading", () => {
   });
 });
 
-describe("a hand that is quicker than the disk", () => {
-  it("writes one after the other: no entry misses the one before it", async () => {
-    const { page, hand } = await phone();
-    await hand.beginVisit("Curlew");
-    await hand.goTo("Head and points");
-    await hand.take(SPREAD);
-    await hand.type("174");
-    await page.evaluate(() => {
-      const form = document.querySelector<HTMLFormElement>(".dock form");
-      for (let presses = 0; presses < 5; presses++) form?.requestSubmit();
-    });
-    await hand.sees(SPREAD, "174 mm");
-    const read = readRecords((await exported(page)).split("\n"));
-    if (!read.ok) throw new Error("the records are read");
-    const twice = read.records.entries.filter(
-      ({ body }) => body.at === "saddle.head.spreadTips" && body.value === "174",
-    );
-    expect(twice.length).toBe(5);
-    expect(verify(read.records.entries, GRAPH_KINDS)).toEqual([]);
-    await page.context().close();
-  });
-});
-
-describe("a full device", () => {
-  it("refuses the reading, says so, keeps it in its field, and takes it once there is room", async () => {
-    const { page, hand } = await phone();
-    await hand.beginVisit("Curlew");
-    await hand.goTo("Head and points");
-    await hand.take(SPREAD);
-    await hand.type("174");
-    await page.waitForFunction(() => document.querySelector<HTMLInputElement>("#taken")?.value === "174");
-    // A stand-in: Chromium's own override of its quota changes nothing for a page like this, so the data base is made to refuse.
-    await page.evaluate(() => {
-      const put = IDBObjectStore.prototype.put;
-      Object.assign(globalThis, { makeRoom: () => Object.assign(IDBObjectStore.prototype, { put }) });
-      IDBObjectStore.prototype.put = () => {
-        throw new DOMException("no room", "QuotaExceededError");
-      };
-    });
-    await hand.enter();
-    await page.getByText("This device has no room left").waitFor();
-    expect(await page.inputValue("#taken")).toBe("174");
-    expect(await hand.stands(SPREAD)).toBe("not said");
-    await page.evaluate("makeRoom()");
-    await hand.enter();
-    await hand.sees(SPREAD, "174 mm");
-    expect(await page.locator(".saved-here").textContent()).toContain("Saved on this device");
-    await page.context().close();
-  });
-});
-
-describe("a wrong clock", () => {
-  it("by a year changes no reading and no order", async () => {
-    const { page, hand } = await phone();
-    await hand.beginVisit("Curlew");
-    await hand.goTo("Head and points");
-    const address = page.url();
-    const type = async (words: string) => {
-      await hand.take(SPREAD);
-      await hand.type(words);
-      await hand.enter();
-      await hand.sees(SPREAD, words);
-    };
-    await type("174");
-    await page.clock.setSystemTime(new Date("2020-01-01T00:00:00Z"));
-    await type("176");
-    await page.goto(served.url);
-    await hand.atFirstScreen();
-    await page.goto(address);
-    await hand.sees(SPREAD, "176 mm");
-    await page.getByRole("button", { name: "Undo" }).click();
-    await hand.sees(SPREAD, "174 mm");
-    await page.context().close();
-  });
-});
-
 describe("the next visit of a horse", () => {
   it("brings over what hardly changes, shows what was read last time, and reads it anew", async () => {
     const { page, hand } = await phone();
@@ -205,37 +117,6 @@ describe("the next visit of a horse", () => {
     expect(await page.locator(".dock").textContent()).toMatch(/Last time: \d+ mm/);
     await hand.goTo("Tracings");
     await page.waitForSelector(".trace-before");
-    await page.context().close();
-  });
-});
-
-describe("two tabs", () => {
-  it("hear each other", async () => {
-    const { page, hand } = await phone();
-    await hand.beginVisit("Curlew");
-    await hand.goTo("Head and points");
-    const other = await page.context().newPage();
-    await other.goto(page.url());
-    const there = new FittersHand(other);
-    await hand.take(SPREAD);
-    await hand.type("174");
-    await hand.enter();
-    await there.sees(SPREAD, "174 mm");
-    // And then they are quiet: each hears the other out once, not for ever.
-    const told = await other.evaluate(
-      () =>
-        new Promise<number>((done) => {
-          let count = 0;
-          const channel = new BroadcastChannel("treewright-records");
-          channel.onmessage = () => {
-            count += 1;
-          };
-          const frame = (left: number) =>
-            left === 0 ? done(count) : requestAnimationFrame(() => frame(left - 1));
-          frame(30);
-        }),
-    );
-    expect(told).toBeLessThanOrEqual(2);
     await page.context().close();
   });
 });
