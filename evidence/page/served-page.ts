@@ -24,8 +24,8 @@ export interface ServedPage {
   close(): Promise<void>;
 }
 
-/** Builds the page into a folder of its own, serves it as `npm start` does, and opens a browser on it. */
-export async function servePage(): Promise<ServedPage> {
+/** A folder with the built page and the invented cases, as a server wants it. */
+export async function builtPage(): Promise<string> {
   const root = await mkdtemp(join(tmpdir(), "treewright-page-"));
   await mkdir(join(root, "examples"));
   await symlink(join(REPOSITORY, "examples/cases"), join(root, "examples/cases"));
@@ -34,6 +34,12 @@ export async function servePage(): Promise<ServedPage> {
     logLevel: "error",
     build: { outDir: join(root, "apps/web/dist"), emptyOutDir: true },
   });
+  return root;
+}
+
+/** Builds the page into a folder of its own, serves it as `npm start` does, and opens a browser on it. */
+export async function servePage(): Promise<ServedPage> {
+  const root = await builtPage();
   const server = await startServer({ root, port: 0 });
   const browser = await chromium.launch({
     executablePath: "/usr/bin/chromium",

@@ -1,27 +1,16 @@
 import { GRAPH_KINDS } from "@treewright/core/records/kinds.ts";
 import { readRecords } from "@treewright/core/records/records-file.ts";
 import { verify } from "@treewright/core/records/verify.ts";
-import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type ServedPage, servePage } from "../page/served-page.ts";
+import { describe, expect, it } from "vitest";
 import { FittersHand } from "./hand.ts";
-import { copiedOut, phoneOf, SPREAD } from "./phone.ts";
+import { phones, SPREAD } from "./phone.ts";
 
 /* What goes wrong in a yard, in Chromium. What this cannot see: a real disk that is full, a battery that dies. */
-let served: ServedPage;
-beforeAll(async () => {
-  served = await servePage();
-});
-afterAll(() => served.close());
-
-const phone = () => phoneOf(served);
-const exported = (page: Page) => copiedOut(served, page);
+const { served, atHead, exported } = phones();
 
 describe("a hand that is quicker than the disk", () => {
   it("writes one after the other: no entry misses the one before it", async () => {
-    const { page, hand } = await phone();
-    await hand.beginVisit("Curlew");
-    await hand.goTo("Head and points");
+    const { page, hand } = await atHead();
     await hand.take(SPREAD);
     await hand.type("174");
     await page.evaluate(() => {
@@ -42,9 +31,7 @@ describe("a hand that is quicker than the disk", () => {
 
 describe("a full device", () => {
   it("refuses the reading, says so, keeps it in its field, and takes it once there is room", async () => {
-    const { page, hand } = await phone();
-    await hand.beginVisit("Curlew");
-    await hand.goTo("Head and points");
+    const { page, hand } = await atHead();
     await hand.take(SPREAD);
     await hand.type("174");
     await page.waitForFunction(() => document.querySelector<HTMLInputElement>("#taken")?.value === "174");
@@ -70,9 +57,7 @@ describe("a full device", () => {
 
 describe("a wrong clock", () => {
   it("by a year changes no reading and no order", async () => {
-    const { page, hand } = await phone();
-    await hand.beginVisit("Curlew");
-    await hand.goTo("Head and points");
+    const { page, hand } = await atHead();
     const address = page.url();
     const type = async (words: string) => {
       await hand.take(SPREAD);
@@ -83,7 +68,7 @@ describe("a wrong clock", () => {
     await type("174");
     await page.clock.setSystemTime(new Date("2020-01-01T00:00:00Z"));
     await type("176");
-    await page.goto(served.url);
+    await page.goto(served().url);
     await hand.atFirstScreen();
     await page.goto(address);
     await hand.sees(SPREAD, "176 mm");
@@ -95,9 +80,7 @@ describe("a wrong clock", () => {
 
 describe("two tabs", () => {
   it("hear each other", async () => {
-    const { page, hand } = await phone();
-    await hand.beginVisit("Curlew");
-    await hand.goTo("Head and points");
+    const { page, hand } = await atHead();
     const other = await page.context().newPage();
     await other.goto(page.url());
     const there = new FittersHand(other);
@@ -120,6 +103,22 @@ describe("two tabs", () => {
         }),
     );
     expect(told).toBeLessThanOrEqual(2);
+    await page.context().close();
+  });
+});
+
+describe("undo", () => {
+  it("takes back what a hand said last, not what the app said by itself after", async () => {
+    const { page, hand } = await atHead();
+    await hand.take(SPREAD);
+    await hand.type("174");
+    await hand.enter();
+    await hand.sees(SPREAD, "174 mm");
+    await hand.goTo("What to do");
+    await page.locator(".answers[aria-busy=false]").waitFor();
+    await hand.goTo("Head and points");
+    await page.getByRole("button", { name: "Undo" }).click();
+    await hand.sees(SPREAD, "not said");
     await page.context().close();
   });
 });

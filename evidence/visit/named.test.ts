@@ -1,14 +1,13 @@
 import { createHash, X509Certificate } from "node:crypto";
-import { mkdir, mkdtemp, readFile, rm, stat, symlink } from "node:fs/promises";
+import { mkdtemp, readFile, rm, stat } from "node:fs/promises";
 import { request } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { connect } from "node:tls";
 import { chromium } from "playwright-core";
-import { build } from "vite";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { type Named, startNamed } from "../../apps/server/src/named.ts";
-import { root as repository } from "../house/sources.ts";
+import { builtPage } from "../page/served-page.ts";
 
 /*
  * Served to a network under a name. The browser is told where the name leads and which key it may trust, as a phone is by its owner;
@@ -20,15 +19,8 @@ let folder: string;
 let named: Named;
 
 beforeAll(async () => {
-  root = await mkdtemp(join(tmpdir(), "treewright-named-"));
+  root = await builtPage();
   folder = join(root, "own");
-  await mkdir(join(root, "examples"));
-  await symlink(join(repository, "examples/cases"), join(root, "examples/cases"));
-  await build({
-    configFile: join(repository, "apps/web/vite.config.ts"),
-    logLevel: "error",
-    build: { outDir: join(root, "apps/web/dist"), emptyOutDir: true },
-  });
   named = await startNamed({ root, port: 0 }, NAME, folder, { secure: 0, plain: 0 });
 });
 afterAll(async () => {
@@ -94,7 +86,14 @@ test("over plain http there are the authority and the steps for both phone famil
     expect(page.body).toContain(words);
   const file = await plain("/authority.crt");
   expect(file).toMatchObject({ status: 200, type: "application/x-x509-ca-cert", body: named.authority });
-  for (const path of ["/index.html", "/examples/", "/certificate.json", "/../own/round.local/authority.json"])
+  for (const path of [
+    "toString",
+    "/constructor",
+    "/index.html",
+    "/examples/",
+    "/certificate.json",
+    "/../own/round.local/authority.json",
+  ])
     expect((await plain(path)).status, path).toBe(404);
 });
 
@@ -106,4 +105,22 @@ test("the next start shows the same authority, whose key only this account reads
   expect((await stat(file)).mode & 0o077).toBe(0);
   expect(await readFile(file, "utf8")).toContain("PRIVATE KEY");
   expect(named.says).not.toContain("PRIVATE KEY");
+});
+
+test("a new authority signs anew: what an old one had signed is not shown", async () => {
+  const other = join(root, "other");
+  const first = await startNamed({ root, port: 0 }, NAME, other, { secure: 0, plain: 0 });
+  await first.close();
+  await rm(join(other, NAME, "authority.json"));
+  const second = await startNamed({ root, port: 0 }, NAME, other, { secure: 0, plain: 0 });
+  expect(second.authority).not.toBe(first.authority);
+  const port = Number(new URL(second.appUrl).port);
+  const taken = await new Promise((done) => {
+    const socket = connect({ port, host: "127.0.0.1", servername: NAME, ca: second.authority }, () =>
+      done("taken"),
+    );
+    socket.on("error", (error) => done(error.message));
+  });
+  expect(taken).toBe("taken");
+  await second.close();
 });

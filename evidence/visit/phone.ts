@@ -1,25 +1,56 @@
 import { readFile } from "node:fs/promises";
 import type { Page } from "playwright-core";
-import type { ServedPage } from "../page/served-page.ts";
+import { afterAll, beforeAll } from "vitest";
+import { type ServedPage, servePage } from "../page/served-page.ts";
 import { FittersHand } from "./hand.ts";
 
 const PHONE = { width: 390, height: 844 };
 /** The question that most of these visits take. */
 export const SPREAD = "Spread at the tips, on the face named";
 
-/** A phone with nothing kept from another, at the first screen. */
-export async function phoneOf(
-  served: ServedPage,
-): Promise<{ page: Page; hand: FittersHand; asked: string[]; faults: string[] }> {
-  const opened = await served.open("", PHONE);
-  const hand = new FittersHand(opened.page);
-  await hand.atFirstScreen();
-  return { ...opened, hand };
+interface Opened {
+  readonly page: Page;
+  readonly hand: FittersHand;
+  readonly asked: string[];
+  readonly faults: string[];
 }
 
-/** Everything of a phone as the file that is copied out. */
-export async function copiedOut(served: ServedPage, page: Page): Promise<string> {
-  await page.goto(`${served.url}#/data`);
-  const [download] = await Promise.all([page.waitForEvent("download"), page.click("button.main")]);
-  return readFile(await download.path(), "utf8");
+export interface Phones {
+  served(): ServedPage;
+  /** A phone with nothing kept from another, at the first screen. */
+  phone(): Promise<Opened>;
+  /** One with a visit begun, at its step of the head. */
+  atHead(): Promise<Opened>;
+  /** Everything of a phone as the file that is copied out. */
+  exported(page: Page): Promise<string>;
+}
+
+/** Phones for the tests of one file; the page is served while they run. */
+export function phones(): Phones {
+  let served: ServedPage;
+  beforeAll(async () => {
+    served = await servePage();
+  });
+  afterAll(() => served.close());
+  const phone = async (): Promise<Opened> => {
+    const opened = await served.open("", PHONE);
+    const hand = new FittersHand(opened.page);
+    await hand.atFirstScreen();
+    return { ...opened, hand };
+  };
+  return {
+    served: () => served,
+    phone,
+    atHead: async () => {
+      const opened = await phone();
+      await opened.hand.beginVisit("Curlew");
+      await opened.hand.goTo("Head and points");
+      return opened;
+    },
+    exported: async (page) => {
+      await page.goto(`${served.url}#/data`);
+      const [download] = await Promise.all([page.waitForEvent("download"), page.click("button.main")]);
+      return readFile(await download.path(), "utf8");
+    },
+  };
 }

@@ -4,25 +4,16 @@ import { AxeBuilder } from "@axe-core/playwright";
 import { GRAPH_KINDS } from "@treewright/core/records/kinds.ts";
 import { readRecords } from "@treewright/core/records/records-file.ts";
 import { verify } from "@treewright/core/records/verify.ts";
-import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { folderWith } from "../cli/run-treewright.ts";
-import { type ServedPage, servePage } from "../page/served-page.ts";
 import { FittersHand } from "./hand.ts";
-import { copiedOut, phoneOf, SPREAD } from "./phone.ts";
+import { phones, SPREAD } from "./phone.ts";
 
 /*
  * A visit on one phone, in Chromium, as a fitter goes through it. What this cannot see: a phone, a thumb, cold, an engine of another
  * family, a battery that dies (a page that is closed has had its transactions synced by the machine or not at all).
  */
-let served: ServedPage;
-beforeAll(async () => {
-  served = await servePage();
-});
-afterAll(() => served.close());
-
-const phone = () => phoneOf(served);
-const exported = (page: Page) => copiedOut(served, page);
+const { served, phone, atHead, exported } = phones();
 
 describe("the first screen", () => {
   it("shows the invented practice, what is unfinished first, and that nothing is copied yet", async () => {
@@ -39,9 +30,7 @@ describe("the first screen", () => {
 
 describe("a reading", () => {
   it("is typed with big keys, kept, and there after the page was closed", async () => {
-    const { page, hand } = await phone();
-    await hand.beginVisit("Curlew");
-    await hand.goTo("Head and points");
+    const { page, hand } = await atHead();
     await hand.take(SPREAD);
     await hand.press("174");
     await hand.enter();
@@ -54,9 +43,7 @@ describe("a reading", () => {
     await again.context().close();
   });
   it("stays in the unit it was typed in; one that cannot be is refused and nothing is kept", async () => {
-    const { page, hand } = await phone();
-    await hand.beginVisit("Curlew");
-    await hand.goTo("Head and points");
+    const { page, hand } = await atHead();
     await hand.take(SPREAD);
     await hand.type("6 7/8 in");
     await hand.enter();
@@ -69,9 +56,7 @@ describe("a reading", () => {
     await page.context().close();
   });
   it("is taken back by undo, and a cleared one is empty; both stay recorded", async () => {
-    const { page, hand } = await phone();
-    await hand.beginVisit("Curlew");
-    await hand.goTo("Head and points");
+    const { page, hand } = await atHead();
     for (const spread of ["174", "176"]) {
       await hand.take(SPREAD);
       await hand.type(spread);
@@ -89,9 +74,7 @@ describe("a reading", () => {
     await page.context().close();
   });
   it("that was typed and not entered is still in its field after the page was closed", async () => {
-    const { page, hand } = await phone();
-    await hand.beginVisit("Curlew");
-    await hand.goTo("Head and points");
+    const { page, hand } = await atHead();
     await hand.take(SPREAD);
     await hand.press("17");
     await page.waitForFunction(() => document.querySelector<HTMLInputElement>("#taken")?.value === "17");
@@ -115,6 +98,9 @@ describe("the next visit of a horse", () => {
     expect(await hand.stands(SPREAD)).toBe("not said");
     await hand.take(SPREAD);
     expect(await page.locator(".dock").textContent()).toMatch(/Last time: \d+ mm/);
+    await hand.goTo("What's been going on");
+    // What may have happened since is asked anew: an old "no" would pass for a new one.
+    expect(await hand.stands("rolled on")).toBe("not said");
     await hand.goTo("Tracings");
     await page.waitForSelector(".trace-before");
     await page.context().close();
@@ -141,14 +127,22 @@ describe("what is copied out", () => {
     const empty = await phone();
     const file = join(folderWith({}), "records.jsonl");
     await writeFile(file, text);
-    await empty.page.goto(`${served.url}#/data`);
+    await empty.page.goto(`${served().url}#/data`);
+    const forged = join(
+      folderWith({ "x.jsonl": text.replace('"value":"Curlew"', '"value":"Corncrake"') }),
+      "x.jsonl",
+    );
+    await empty.page.setInputFiles("input[type=file]", forged);
+    await empty.page.getByText("something else than was recorded").waitFor();
+    const before = await empty.page.getByText("entries,").textContent();
     await empty.page.setInputFiles("input[type=file]", file);
     await empty.page.getByText("entries were brought in").waitFor();
+    expect(await empty.page.getByText("entries,").textContent()).not.toBe(before);
     const back = readRecords((await exported(empty.page)).split("\n"));
     if (!back.ok) throw new Error("what was brought in is written out again");
     const hashes = new Set(back.records.entries.map(({ hash }) => hash));
     expect(read.records.entries.filter(({ hash }) => !hashes.has(hash))).toEqual([]);
-    await empty.page.goto(`${served.url}#/`);
+    await empty.page.goto(`${served().url}#/`);
     await empty.page.fill("input[type=search]", "curl");
     await empty.page.locator(".visit-row", { hasText: "Curlew" }).first().waitFor();
     await page.context().close();
@@ -167,10 +161,15 @@ describe("a person who was erased", () => {
     await hand.enter();
     await hand.sees(OWNER, "Ottoline Quarrender");
     const address = page.url();
-    expect(await exported(page)).toContain("Quarrender");
+    const older = await exported(page);
+    expect(older).toContain("Quarrender");
     await page.getByRole("button", { name: "Erase Ottoline Quarrender" }).click();
     await page.getByRole("dialog").getByRole("button", { name: "Erase for good" }).click();
     await page.getByText("Erased. What was recorded stays").waitFor();
+    // A copy from before, brought in again, does not bring the name back.
+    const file = join(folderWith({ "older.jsonl": older }), "older.jsonl");
+    await page.setInputFiles("input[type=file]", file);
+    await page.getByText("entries were brought in").waitFor();
     const text = await exported(page);
     expect(text).not.toContain("Quarrender");
     const read = readRecords(text.split("\n"));
@@ -221,10 +220,10 @@ describe("every screen of a visit", () => {
       await page.waitForSelector(".steps a[aria-current]");
       await check(`step ${step}`);
     }
-    await page.goto(`${served.url}#/data`);
+    await page.goto(`${served().url}#/data`);
     await page.waitForSelector("h1");
     await check("data");
-    for (const url of asked) expect(url.startsWith(served.url)).toBe(true);
+    for (const url of asked) expect(url.startsWith(served().url)).toBe(true);
     expect(faults).toEqual([]);
     await page.context().close();
   });
@@ -259,7 +258,7 @@ describe("without signal", () => {
   it("starts cold, takes a visit, works it out and finishes it", async () => {
     const { page, hand } = await phone();
     await page.getByText("Ready without signal").waitFor();
-    await served.down();
+    await served().down();
     const address = page.url();
     const cold = await page.context().newPage();
     await page.close();

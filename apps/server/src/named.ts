@@ -9,8 +9,8 @@ import { installPage } from "./install-page.ts";
 import { close, listen } from "./listen.ts";
 import { ownAuthority } from "./own-authority.ts";
 
-const SECURE_PORT = 4311;
-const PLAIN_PORT = 4312;
+/** Beside the port that this machine uses itself, so that a start without the invented practice is another origin on phones too. */
+const portsBeside = (port: number) => ({ secure: port + 1, plain: port + 2 });
 const EVERYWHERE = "0.0.0.0";
 
 export interface Named {
@@ -30,7 +30,7 @@ export async function startNamed(
   place: Place,
   name: string,
   folder = join(homedir(), ".treewright"),
-  ports = { secure: SECURE_PORT, plain: PLAIN_PORT },
+  ports = portsBeside(place.port),
 ): Promise<Named> {
   const { authority, shown } = await ownAuthority(folder, name, Date.now());
   const secure = createServer({ key: shown.key, cert: shown.certificate }, giverFor(place, [name]));
@@ -59,11 +59,12 @@ function giveInstall(
   authority: string,
   page: string,
 ): void {
-  const given: Readonly<Record<string, readonly [type: string, body: string]>> = {
-    "/": ["text/html; charset=utf-8", page],
-    "/authority.crt": ["application/x-x509-ca-cert", authority],
-  };
-  const found = request.method === "GET" || request.method === "HEAD" ? given[request.url ?? ""] : undefined;
+  const given: ReadonlyMap<string, readonly [type: string, body: string]> = new Map([
+    ["/", ["text/html; charset=utf-8", page]],
+    ["/authority.crt", ["application/x-x509-ca-cert", authority]],
+  ]);
+  const reads = request.method === "GET" || request.method === "HEAD";
+  const found = reads ? given.get(request.url ?? "") : undefined;
   if (!found) {
     response.writeHead(404, { ...HEADERS, "Content-Type": "text/plain" }).end("There is nothing here.\n");
     return;

@@ -1,3 +1,4 @@
+import { X509Certificate } from "node:crypto";
 import { mkdir, readFile, rename, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { daysLeft, makeAuthority, type Signed, signFor } from "@treewright/keys/authority.ts";
@@ -15,20 +16,33 @@ export async function ownAuthority(
 ): Promise<{ readonly authority: Signed; readonly shown: Signed }> {
   const place = join(folder, name);
   await mkdir(place, { recursive: true, mode: 0o700 });
-  const authority = await kept(place, "authority", nowMs, () => makeAuthority(name, nowMs));
-  const shown = await kept(place, "certificate", nowMs, () => signFor(name, authority, nowMs));
+  const lasts = (one: Signed) => daysLeft(one, nowMs) > RENEW_DAYS;
+  const authority = await kept(place, "authority", lasts, () => makeAuthority(name, nowMs));
+  const shown = await kept(
+    place,
+    "certificate",
+    (one) => lasts(one) && isSignedBy(one, authority),
+    () => signFor(name, authority, nowMs),
+  );
   return { authority, shown };
 }
+
+/** A new authority has signed nothing that lies here. */
+const isSignedBy = (one: Signed, authority: Signed): boolean =>
+  new X509Certificate(one.certificate).verify(new X509Certificate(authority.certificate).publicKey);
 
 async function kept(
   place: string,
   what: string,
-  nowMs: number,
+  isGood: (before: Signed) => boolean,
   make: () => Promise<Signed>,
 ): Promise<Signed> {
   const file = join(place, `${what}.json`);
-  const before: Signed | undefined = await readFile(file, "utf8").then(JSON.parse, () => undefined);
-  if (before !== undefined && daysLeft(before, nowMs) > RENEW_DAYS) return before;
+  const before = await readFile(file, "utf8").catch(() => undefined);
+  if (before !== undefined) {
+    const read: Signed = JSON.parse(before);
+    if (isGood(read)) return read;
+  }
   const made = await make();
   await writeFile(`${file}.new`, JSON.stringify(made), { mode: OWN });
   await rename(`${file}.new`, file);

@@ -1,5 +1,6 @@
 /** All of core's records that the page knows, in one place. */
-export { type Entry, sealed } from "@treewright/core/records/entry.ts";
+export { grouped } from "@treewright/core/engine/grouped.ts";
+export { type Entry, isWhole, sealed } from "@treewright/core/records/entry.ts";
 export { endsOf, graphOf, merged } from "@treewright/core/records/graph.ts";
 export { ID_CHANCE_BYTES, uuidV7 } from "@treewright/core/records/id.ts";
 export { ERASED, GRAPH_KINDS, STATED, TAKEN_BACK } from "@treewright/core/records/kinds.ts";

@@ -1,5 +1,5 @@
 // A runner for Stryker that loads a room's tests once and tries thousands of changes on them, where a run of vitest for each
-// change would load all modules again. What it decides is what fresh modules would: see `tried`.
+// change would load all modules again. What tests keep from change to change can hide one, never make it seen: see `tried`.
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { INSTRUMENTER_CONSTANTS } from "@stryker-mutator/api/core";

@@ -1,5 +1,15 @@
-import { cardOf, type Practice, VISIT } from "../practice/practice.ts";
-import { type Entry, linesOf, readRecords, type Store } from "../records.ts";
+import { cardOf, type Practice } from "../practice/practice.ts";
+import {
+  type Entry,
+  ERASED,
+  grouped,
+  type Held,
+  isWhole,
+  linesOf,
+  OF_VISIT,
+  readRecords,
+  type Store,
+} from "../records.ts";
 
 /** Everything of a store as the text of one file of records. */
 export async function recordsText(store: Store): Promise<string> {
@@ -13,21 +23,46 @@ export type Brought =
   | { readonly ok: true; readonly entries: number }
   | { readonly ok: false; readonly where: string; readonly read: string; readonly allowed: string };
 
-/** The records of a file into the store: all of them or none. Cards are made anew from the entries. */
+/**
+ * The records of a file into the store: all of them or none. A file in which an entry is not what was recorded is refused: it would
+ * stand in the place of the true one. Who was erased, here or there, stays erased. Cards are made anew from the entries.
+ */
 export async function bringRecords(practice: Practice, text: string): Promise<Brought> {
   const read = readRecords(text.split(/\r?\n/));
   if (!read.ok) return { ok: false, ...(read.refusals[0] ?? { where: "", read: "", allowed: "" }) };
-  const { entries, people } = read.records;
+  const { entries } = read.records;
+  const changed = entries.find((entry) => !isWhole(entry));
+  if (changed)
+    return {
+      ok: false,
+      where: `entry ${changed.id}`,
+      read: "something else than was recorded",
+      allowed: "entries as they were written",
+    };
+  const people = await notErased(practice.store, read.records.people, entries);
   const everyone = [...(await practice.store.people()), ...people];
-  const subjects = new Set(entries.map(({ subject }) => subject));
   const cards = await Promise.all(
-    [...subjects].map(async (subject) => {
-      const own = entries.filter((one) => one.subject === subject);
+    [...grouped(entries, ({ subject }) => subject)].filter(isVisit).map(async ([subject, own]) => {
       const here = await practice.store.entriesOf(subject);
       return cardOf(subject, [...here, ...own], everyone, practice.machine);
     }),
   );
-  await practice.store.keep({ entries, people, cards: cards.filter(({ sort }) => sort === VISIT) });
+  await practice.store.keep({ entries, people, cards });
   await practice.heard();
   return { ok: true, entries: entries.length };
+}
+
+/** A visit was begun; what else has a graph of its own is in no list. */
+const isVisit = ([, own]: readonly [string, readonly Entry[]]): boolean =>
+  own.some(({ body }) => body.at === OF_VISIT.begun);
+
+async function notErased(store: Store, people: readonly Held[], entries: readonly Entry[]) {
+  const there = new Set(entries.filter(({ kind }) => kind === ERASED).map(({ subject }) => subject));
+  const erased = await Promise.all(
+    people.map(
+      async ({ person }) =>
+        there.has(person) || (await store.entriesOf(person)).some(({ kind }) => kind === ERASED),
+    ),
+  );
+  return people.filter((_, at) => !erased[at]);
 }

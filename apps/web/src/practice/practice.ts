@@ -20,7 +20,7 @@ import { type Machine, newId } from "./machine.ts";
 import { Pen, type Writer } from "./pen.ts";
 import { revealFrom } from "./reveal.ts";
 
-export const VISIT = "visit";
+const VISIT = "visit";
 
 /** A visit in a list, by its subject. */
 export interface ListedVisit extends VisitLine {

@@ -8,6 +8,7 @@ import {
   graphOf,
   merged,
   OF_VISIT,
+  STATED,
   type Statement,
   type VisitDraft,
 } from "../records.ts";
@@ -20,6 +21,9 @@ export interface VisitShown {
   /** The visit of the same horse before this one. */
   readonly before: VisitDraft | undefined;
 }
+
+/** What the app says by itself once the answers are worked out: a hand has nothing to take back there. */
+const BY_ITSELF: readonly unknown[] = [OF_VISIT.horseAnswer, OF_VISIT.saddleAnswer, OF_VISIT.workAnswer];
 
 /** One visit that lies open: what was said of it, and the only hand that says more. */
 export class OpenVisit {
@@ -79,7 +83,9 @@ export class OpenVisit {
   last(): readonly Entry[] {
     const graph = graphOf(this.shown.get().entries);
     const counts = counting(graph, GRAPH_KINDS);
-    const standing = graph.entries.filter((entry, at) => counts[at] && entry.kind === "stated");
+    const standing = graph.entries.filter(
+      ({ kind, body }, at) => counts[at] && kind === STATED && !BY_ITSELF.includes(body.at),
+    );
     const last = standing.at(-1);
     const together = standing.filter((one) => one.saidAt === last?.saidAt && one.device === last.device);
     return together.some(({ body }) => body.at === OF_VISIT.begun) ? [] : together;

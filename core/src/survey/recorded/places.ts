@@ -44,6 +44,9 @@ const PERSONAL =
   /^(visit\.owner|rider\.name|worker\.name|practice\.\w+|saddle\.looked\.seenBy|horses\[\d+\]\.traces\[\d+\]\.drawnBy)$/;
 export const isPersonal = (at: string): boolean => PERSONAL.test(at);
 
-/** What a next visit may begin with, told as brought over from the last: what hardly changes, and is looked at again all the same. */
+/**
+ * What a next visit may begin with: who, where, and how the saddle is built. What happened since (accidents, alterations, weight)
+ * is asked anew: an old "no" would pass for a new one.
+ */
 export const LASTING =
-  /^(practice|worker|visit\.(place|owner)|rider\.(name|massDressed|tackMass)|saddle\.(name|maker|model|build|past|standing\.serial$)|horses\[\d+\]\.(name|about|identity))/;
+  /^(practice|worker|visit\.(place|owner)|rider\.name|saddle\.(name|maker|model|build|standing\.serial$)|horses\[\d+\]\.(name|about|identity))/;
