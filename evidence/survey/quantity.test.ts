@@ -98,6 +98,8 @@ describe("show", () => {
     [99, "in", 0.8, "3 29/32 in"],
     [-0.2, "mm", 1, "0 mm"],
     [-6.35, "in", 2, "-1/4 in"],
+    [0.18, "in", 0.26, "0.01 in"],
+    [12.8, "in", 0.4, "1/2 in"],
   ] as const)("%s in %s with %s mm is %s", (mm, name, uncertainty, expected) => {
     expect(show(mm, "length", unit(name, "length"), uncertainty)).toBe(expected);
   });

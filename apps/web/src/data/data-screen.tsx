@@ -31,10 +31,11 @@ export function DataScreen({ practice }: { practice: Practice }) {
   const [room, setRoom] = useState<Room>();
   const [said, setSaid] = useState("");
   useEffect(() => void lookAround(practice).then(setRoom), [practice]);
-  const copyOut = async () => {
-    handOut(`treewright-${today()}.jsonl`, await recordsText(practice.store), "application/jsonl");
-    await practice.copied();
-  };
+  const copyOut = () =>
+    practice.inTurn(async () => {
+      handOut(`treewright-${today()}.jsonl`, await recordsText(practice.store), "application/jsonl");
+      await practice.copied();
+    });
   const bringIn = async (file: File | undefined) => {
     if (!file) return;
     const brought = await bringRecords(practice, await file.text());

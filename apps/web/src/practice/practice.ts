@@ -45,6 +45,7 @@ const WRITTEN = "written-since-copy";
 export class Practice {
   readonly shown: Holder<Shown>;
   readonly pen: Pen;
+  private waiting: Promise<unknown> = Promise.resolve();
 
   private constructor(
     readonly store: Store,
@@ -76,6 +77,16 @@ export class Practice {
 
   readonly reveal = (value: unknown): string | undefined => revealFrom(this.people, value);
 
+  /**
+   * One after the other: two written at once would not have seen each other, and people would be asked to decide between them;
+   * and a copy made meanwhile would miss what is on its way to the disk.
+   */
+  inTurn<Done>(act: () => Promise<Done>): Promise<Done> {
+    const done = this.waiting.then(act);
+    this.waiting = done.catch(() => undefined);
+    return done;
+  }
+
   /** Says these things of a visit, known and new, and keeps the visit's line beside them. All or nothing. */
   async say(
     subject: string,
@@ -97,7 +108,7 @@ export class Practice {
   async begin(statements: readonly Statement[]): Promise<string> {
     const subject = newId(this.machine);
     const begun = { at: OF_VISIT.begun, value: new Date(this.machine.now()).toISOString() };
-    await this.say(subject, [], [begun, ...statements]);
+    await this.inTurn(() => this.say(subject, [], [begun, ...statements]));
     return subject;
   }
 

@@ -28,8 +28,6 @@ const BY_ITSELF: readonly unknown[] = [OF_VISIT.horseAnswer, OF_VISIT.saddleAnsw
 /** One visit that lies open: what was said of it, and the only hand that says more. */
 export class OpenVisit {
   readonly shown: Holder<VisitShown>;
-  private waiting: Promise<unknown> = Promise.resolve();
-
   private constructor(
     readonly practice: Practice,
     readonly subject: string,
@@ -50,7 +48,7 @@ export class OpenVisit {
 
   /** Takes what was typed at a question; what is refused is returned, and nothing was kept. */
   answer(path: string, typed: string): Promise<Problem | undefined> {
-    return this.inTurn(async () => {
+    return this.practice.inTurn(async () => {
       const answered = answerAsStatements(this.shown.get().draft.file, path, typed);
       if (!answered.ok) return answered.problem;
       await this.write(answered.statements);
@@ -59,20 +57,13 @@ export class OpenVisit {
   }
 
   say(statements: readonly Statement[]): Promise<void> {
-    return this.inTurn(() => this.write(statements));
+    return this.practice.inTurn(() => this.write(statements));
   }
 
   private async write(statements: readonly Statement[]): Promise<void> {
     if (statements.length === 0) return;
     const { entries } = this.shown.get();
     this.show(entries, await this.practice.say(this.subject, entries, statements));
-  }
-
-  /** One after the other: two written at once would not have seen each other, and people would be asked to decide between them. */
-  private inTurn<Done>(act: () => Promise<Done>): Promise<Done> {
-    const done = this.waiting.then(act);
-    this.waiting = done.catch(() => undefined);
-    return done;
   }
 
   clear(path: string): Promise<void> {
@@ -92,7 +83,7 @@ export class OpenVisit {
   }
 
   undo(): Promise<void> {
-    return this.inTurn(async () => {
+    return this.practice.inTurn(async () => {
       const of = this.last();
       if (of.length === 0) return;
       const { entries } = this.shown.get();

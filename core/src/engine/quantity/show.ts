@@ -23,7 +23,9 @@ export function show(
 
 function showNumber(value: number, uncertainty: number, inFractions: boolean): string {
   if (!(uncertainty > 0)) return trimmed(value.toFixed(EXACT_DIGITS));
-  if (inFractions && uncertainty < 1) return showFraction(value, uncertainty);
+  // Finer than the finest fraction, a fraction would round away more than half of the uncertainty.
+  if (inFractions && uncertainty < 1 && uncertainty >= 1 / FINEST_FRACTION)
+    return showFraction(value, uncertainty);
   let place = 1;
   let decimals = 0;
   while (place > uncertainty && decimals < EXACT_DIGITS) {
