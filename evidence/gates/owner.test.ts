@@ -122,3 +122,42 @@ describe("the owner's question", () => {
     }
   });
 });
+
+describe("what an owner is told of the rules", () => {
+  const told = (more: OwnerQuestionFile): readonly string[] =>
+    answerOwner(asked(more)).because.map(({ rule }) => rule);
+  it("nothing of what only a bench would still want", () => {
+    for (const more of [{}, { underFiveYears: "no" }, { ownedSinceNew: "no" }] as const)
+      for (const bench of [
+        "saddle-not-bare",
+        "saddle-square-not-measured",
+        "saddle-past-not-clean",
+        "saddle-old",
+      ])
+        expect(told(more)).not.toContain(bench);
+  });
+  it("where every accident was denied, what is open is which saddle it is; else the accident that nobody knows of", () => {
+    const known = told({});
+    expect(known).toContain("saddle-identity");
+    expect(known).not.toContain("saddle-incident-not-known");
+    const second = told({ ownedSinceNew: "no" });
+    expect(second).toContain("saddle-incident-not-known");
+    expect(second).not.toContain("saddle-identity");
+  });
+  it("rules of the horse, of the right and of the saddle, in this order", () => {
+    const all = told({ uneven: "yes", claimOrDispute: "yes", crackOrWhiteLine: "yes" });
+    const room = (name: string) => all.findIndex((rule) => rule.startsWith(`${name}-`));
+    expect(room("horse")).toBeGreaterThanOrEqual(0);
+    expect(room("right")).toBeGreaterThan(room("horse"));
+    expect(room("saddle")).toBeGreaterThan(room("right"));
+  });
+  it("both answers in words, and each stop sign as a sentence", () => {
+    const answer = answerOwner(asked({ claimOrDispute: "yes", crackOrWhiteLine: "yes" }));
+    expect(answer.says.horse).toMatch(/^[A-Z].*\.$/);
+    expect(answer.says.saddle).toMatch(/^[A-Z].*\.$/);
+    expect(answer.stops.length).toBe(3);
+    expect(answerOwner(asked({ claimOrDispute: "yes" })).stops.length).toBe(1);
+    for (const stop of answer.stops) expect(stop).toMatch(/^[A-Z].*\.$/);
+    expect(answerOwner(asked({})).stops).toEqual([]);
+  });
+});
