@@ -38,7 +38,7 @@ export async function builtPage(): Promise<string> {
 }
 
 /** Builds the page into a folder of its own, serves it as `npm start` does, and opens a browser on it. */
-export async function servePage(): Promise<ServedPage> {
+export async function servePage({ camera = false } = {}): Promise<ServedPage> {
   const root = await builtPage();
   const server = await startServer({ root, port: 0 });
   const browser = await chromium.launch({
@@ -52,6 +52,8 @@ export async function servePage(): Promise<ServedPage> {
       "--disable-background-networking",
       "--disable-component-update",
       "--disable-sync",
+      // Chromium's made camera: a moving pattern, and nobody is asked.
+      ...(camera ? ["--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream"] : []),
     ],
   });
   return {

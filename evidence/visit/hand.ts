@@ -44,6 +44,10 @@ export class FittersHand {
     await this.page.click(".enter");
   }
 
+  async undo(): Promise<void> {
+    await this.page.locator(".step-keys button", { hasText: "Undo" }).click();
+  }
+
   /** What stands beside a question in the list. */
   async stands(asks: string): Promise<string> {
     const row = this.page.locator(".questions button", { hasText: asks }).first();

@@ -26,10 +26,10 @@ export interface Phones {
 }
 
 /** Phones for the tests of one file; the page is served while they run. */
-export function phones(): Phones {
+export function phones(given: { camera?: boolean } = {}): Phones {
   let served: ServedPage;
   beforeAll(async () => {
-    served = await servePage();
+    served = await servePage(given);
   });
   afterAll(() => served.close());
   const phone = async (): Promise<Opened> => {

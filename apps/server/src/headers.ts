@@ -5,7 +5,8 @@ const POLICY = [
   "style-src 'self'",
   "worker-src 'self'",
   "connect-src 'self'",
-  "img-src 'self'",
+  // A photo is shown out of the store of the device.
+  "img-src 'self' blob:",
   "font-src 'self'",
   "object-src 'none'",
   "base-uri 'none'",
@@ -18,7 +19,7 @@ export const HEADERS: Readonly<Record<string, string>> = {
   "Content-Security-Policy": POLICY,
   "Cross-Origin-Opener-Policy": "same-origin",
   "Cross-Origin-Resource-Policy": "same-origin",
-  "Permissions-Policy": "camera=(), microphone=(), geolocation=(), payment=()",
+  "Permissions-Policy": "camera=(self), microphone=(), geolocation=(), payment=()",
   "Referrer-Policy": "no-referrer",
   "X-Content-Type-Options": "nosniff",
 };

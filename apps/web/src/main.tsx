@@ -6,6 +6,8 @@ import "./look/tokens.css";
 import "./look/base.css";
 import "./look/page.css";
 import "./look/app.css";
+import "./look/photo.css";
+import "./look/agreement.css";
 import { App } from "./app.tsx";
 import { chosenLanguage, LANGUAGES } from "./catalogue/use-words.ts";
 import { keepForOffline } from "./offline.ts";

@@ -11,15 +11,23 @@ export {
   revealed,
   SALT_BYTES,
 } from "@treewright/core/records/personal.ts";
-export { linesOf, readRecords } from "@treewright/core/records/records-file.ts";
+export { linesOf, type Photo, readRecords } from "@treewright/core/records/records-file.ts";
 export { counting, standingOf } from "@treewright/core/records/stands.ts";
+export { agreementText } from "@treewright/core/report/agreement-text.ts";
 export { type VisitDraft, visitDraft } from "@treewright/core/survey/recorded/draft.ts";
+export { type CitedPhoto, citing, photoPlace, photosOf } from "@treewright/core/survey/recorded/photos.ts";
 export { isPersonal, LASTING, OF_VISIT } from "@treewright/core/survey/recorded/places.ts";
+export {
+  SIGNATURE_LIMITS,
+  SIGNS_AS,
+  type Signature,
+  signatureIn,
+} from "@treewright/core/survey/recorded/signature.ts";
 export {
   answerAsStatements,
   caseAsStatements,
   type Statement,
 } from "@treewright/core/survey/recorded/statements.ts";
 export { type VisitLine, visitLine } from "@treewright/core/survey/recorded/visit-line.ts";
-export type { Card, Store } from "@treewright/store/store.ts";
+export type { Card, KeptPhoto, Store } from "@treewright/store/store.ts";
 export { NotKept } from "@treewright/store/store.ts";

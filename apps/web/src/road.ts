@@ -29,6 +29,7 @@ export { FAR_OVER_KPA } from "@treewright/core/judge/limits/pressed.ts";
 export type { Judged } from "@treewright/core/judge/remedy/judged.ts";
 export { documentOf, PAPER_KINDS, type PaperKind } from "@treewright/core/papers.ts";
 export type { Setting } from "@treewright/core/reach/setting.ts";
+export { agreementOf } from "@treewright/core/report/agreement.ts";
 export { printed } from "@treewright/core/report/figures.ts";
 export { OUTCOME_WORDS } from "@treewright/core/report/outcome-mark.ts";
 export { LEVELS as LEVELS_KPA } from "@treewright/core/report/sheet-pressure.ts";
@@ -51,7 +52,7 @@ export {
   THIRDS,
   type Third,
 } from "@treewright/core/terms/places.ts";
-export { type Answer, answer, type OtherHand, type Survey };
+export { type Answer, answer, type OtherHand, type Survey, sha256Hex };
 
 /** A case that core has taken. */
 export type Accepted = Extract<CaseRead, { ok: true }>;

@@ -1,16 +1,30 @@
 import { useRef, useState } from "react";
 import { useWords } from "../catalogue/use-words.ts";
 import type { Practice } from "../practice/practice.ts";
-import type { Held } from "../records.ts";
+import { grouped, type Held, signatureIn } from "../records.ts";
+
+interface Named {
+  readonly person: string;
+  readonly name: string;
+}
+
+/** Whom the store of people knows, each once: by a name, or by what was signed. */
+function named(held: readonly Held[]): readonly Named[] {
+  return [...grouped(held, ({ person }) => person)].map(([person, own]) => {
+    const signed = own.map(({ value }) => signatureIn(value)).find((one) => one !== undefined);
+    const plain = own.find(({ field }) => field !== "text" && field !== "signature");
+    return { person, name: plain?.value ?? signed?.by ?? own[0]?.value ?? "" };
+  });
+}
 
 /** Names that lie on this device, each with the key that erases it. Asked twice: it is the one thing here that cannot be undone. */
 export function People({ practice }: { practice: Practice }) {
   const { data } = useWords();
-  const [names, setNames] = useState(practice.names());
+  const [names, setNames] = useState(() => named(practice.names()));
   const [said, setSaid] = useState("");
-  const [chosen, setChosen] = useState<Held>();
+  const [chosen, setChosen] = useState<Named>();
   const sure = useRef<HTMLDialogElement>(null);
-  const ask = (one: Held) => {
+  const ask = (one: Named) => {
     setChosen(one);
     sure.current?.showModal();
   };
@@ -18,7 +32,7 @@ export function People({ practice }: { practice: Practice }) {
     sure.current?.close();
     if (!chosen) return;
     await practice.erase(chosen.person);
-    setNames(practice.names());
+    setNames(named(practice.names()));
     setSaid(data.erasedNow);
   };
   return (
@@ -28,16 +42,16 @@ export function People({ practice }: { practice: Practice }) {
       <p role="status">{said}</p>
       <ul className="visit-list">
         {names.map((one) => (
-          <li key={one.salt} className="person">
-            <span>{one.value}</span>
-            <button type="button" aria-label={data.erase(one.value)} onClick={() => ask(one)}>
+          <li key={one.person} className="person">
+            <span>{one.name}</span>
+            <button type="button" aria-label={data.erase(one.name)} onClick={() => ask(one)}>
               {data.eraseYes}
             </button>
           </li>
         ))}
       </ul>
       <dialog ref={sure} aria-labelledby="sure">
-        <p id="sure">{data.eraseSure(chosen?.value ?? "")}</p>
+        <p id="sure">{data.eraseSure(chosen?.name ?? "")}</p>
         <p className="app-links">
           <button type="button" className="main" onClick={() => sure.current?.close()}>
             {data.eraseNo}

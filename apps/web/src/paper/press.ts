@@ -1,7 +1,8 @@
 import { paintPdf } from "@treewright/paper/paint.ts";
 import { measureWith } from "@treewright/paper/typesetter.ts";
 import { expose, transfer } from "comlink";
-import { type Answer, documentOf, type PaperKind, readCase } from "../road.ts";
+import type { Signature } from "../records.ts";
+import { type Answer, agreementOf, documentOf, type PaperKind, readCase } from "../road.ts";
 import { fontsFromPage } from "./fonts.ts";
 
 const fonts = fontsFromPage();
@@ -14,6 +15,23 @@ const press = {
     const files = await fonts;
     const document = documentOf(kind, read.survey, answer, measureWith(files));
     if (document === undefined) return undefined;
+    const bytes = new Uint8Array(await paintPdf(document, files));
+    return transfer(bytes, [bytes.buffer]);
+  },
+
+  /** What was agreed, with the signature over it where there is one. */
+  async agreement(
+    text: string,
+    fingerprint: string,
+    signed: Signature | undefined,
+  ): Promise<Uint8Array<ArrayBuffer>> {
+    const files = await fonts;
+    const signature = signed && {
+      by: signed.by,
+      forOwner: signed.as === "for-owner",
+      strokes: signed.strokes,
+    };
+    const document = agreementOf(text, fingerprint, signature, measureWith(files));
     const bytes = new Uint8Array(await paintPdf(document, files));
     return transfer(bytes, [bytes.buffer]);
   },

@@ -39,12 +39,19 @@ export class Pen {
     held: readonly Held[],
   ): Written {
     const people: Held[] = [];
-    const bodies = statements.map(({ at, value }): Entry["body"] => {
+    const bodies = statements.map(({ at, value, person }): Entry["body"] => {
       if (value === undefined) return { at };
       if (typeof value !== "string" || !isPersonal(at)) return { at, value: plain(value) };
       const field = at.slice(at.lastIndexOf(".") + 1);
-      const before = [...held, ...people].find((one) => one.field === field && one.value === value);
-      const one = before ?? { person: newId(this.machine), field, salt: newSalt(this.machine), value };
+      const before = [...held, ...people].find(
+        (one) => one.field === field && one.value === value && (person ?? one.person) === one.person,
+      );
+      const one = before ?? {
+        person: person ?? newId(this.machine),
+        field,
+        salt: newSalt(this.machine),
+        value,
+      };
       if (before === undefined) people.push(one);
       return { at, value: committed(one) };
     });

@@ -5,6 +5,7 @@ import {
   type Entry,
   GRAPH_KINDS,
   type Held,
+  type KeptPhoto,
   LASTING,
   NotKept,
   OF_VISIT,
@@ -98,6 +99,14 @@ export class Practice {
     return entries;
   }
 
+  /** Keeps a photo; what is to be noted of it is noted before. Why it could not be kept stands in the line at the top. */
+  async keepPhoto(photo: KeptPhoto, noteBefore: () => Promise<void>): Promise<void> {
+    await this.orTrouble(async () => {
+      await noteBefore();
+      await this.store.keepPhoto(photo);
+    });
+  }
+
   async takeBack(subject: string, known: readonly Entry[], of: readonly Entry[], why: string) {
     const entries = this.pen.takeBack(subject, known, of, why);
     await this.keep(subject, [...known, ...entries], entries, []);
@@ -162,6 +171,15 @@ export class Practice {
     this.shown.change({ visits: (await this.store.cards(VISIT)).map(listed) });
   }
 
+  private async orTrouble(act: () => Promise<void>): Promise<void> {
+    try {
+      await act();
+    } catch (error) {
+      this.shown.change({ trouble: error instanceof NotKept ? error.why : "other" });
+      throw error;
+    }
+  }
+
   private async keep(
     subject: string,
     all: readonly Entry[],
@@ -170,12 +188,7 @@ export class Practice {
   ) {
     const everyone = [...this.people, ...people];
     const card = cardOf(subject, all, everyone, this.machine);
-    try {
-      await this.store.keep({ entries, people, cards: [card] });
-    } catch (error) {
-      this.shown.change({ trouble: error instanceof NotKept ? error.why : "other" });
-      throw error;
-    }
+    await this.orTrouble(() => this.store.keep({ entries, people, cards: [card] }));
     this.people = everyone;
     const written = (await writtenSince(this.store)).add(subject);
     await this.store.note(WRITTEN, JSON.stringify([...written]));

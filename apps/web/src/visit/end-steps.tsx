@@ -1,6 +1,7 @@
 import { useState, useSyncExternalStore } from "react";
 import { useWords } from "../catalogue/use-words.ts";
 import { OF_VISIT } from "../records.ts";
+import { Agreement } from "./agreement.tsx";
 import type { OpenVisit } from "./open-visit.ts";
 
 /** Longest text of one of these fields. Working limit, no source. */
@@ -16,6 +17,7 @@ export function AgreedStep({ visit }: { visit: OpenVisit }) {
       <TextPlace visit={visit} at={OF_VISIT.agreedRisks} label={words.risks} />
       <TextPlace visit={visit} at={OF_VISIT.agreedWorse} label={words.worse} />
       <TextPlace visit={visit} at={OF_VISIT.agreedLimit} label={words.limit} />
+      <Agreement visit={visit} />
     </div>
   );
 }

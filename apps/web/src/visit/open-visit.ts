@@ -1,18 +1,23 @@
 import { Held as Holder } from "../desk/desk.ts";
+import { newId } from "../practice/machine.ts";
 import type { ListedVisit, Practice } from "../practice/practice.ts";
 import {
   answerAsStatements,
+  citing,
   counting,
   type Entry,
   GRAPH_KINDS,
   graphOf,
+  type KeptPhoto,
   merged,
   OF_VISIT,
+  photosOf,
+  type Signature,
   STATED,
   type Statement,
   type VisitDraft,
 } from "../records.ts";
-import type { Problem } from "../road.ts";
+import { type Problem, sha256Hex } from "../road.ts";
 
 /** What the screens of one visit show. */
 export interface VisitShown {
@@ -43,7 +48,9 @@ export class OpenVisit {
     const line = practice.shown.get().visits.find((one) => one.subject === subject);
     const last = line && practice.visitBefore(line);
     const before = last && practice.draftOf(await practice.store.entriesOf(last.subject));
-    return new OpenVisit(practice, subject, entries, before);
+    const opened = new OpenVisit(practice, subject, entries, before);
+    await opened.takePhotoOnItsWay();
+    return opened;
   }
 
   /** Takes what was typed at a question; what is refused is returned, and nothing was kept. */
@@ -60,10 +67,50 @@ export class OpenVisit {
     return this.practice.inTurn(() => this.write(statements));
   }
 
+  /**
+   * Keeps a photo and then says what it shows. What was on its way is noted first: where the page is killed between the two, the
+   * photo is safe, and is cited when the visit is opened again.
+   */
+  keepPhoto(photo: KeptPhoto, of: string): Promise<void> {
+    return this.practice.inTurn(async () => {
+      const { hash, type, bytes } = photo;
+      await this.practice.keepPhoto(photo, () =>
+        this.noteOnItsWay(JSON.stringify({ hash, type, bytes, of })),
+      );
+      await this.write([citing(photo, of)]);
+      await this.noteOnItsWay("");
+    });
+  }
+
+  private noteOnItsWay(text: string): Promise<void> {
+    return this.practice.store.note(`photo on its way ${this.subject}`, text);
+  }
+
+  private async takePhotoOnItsWay(): Promise<void> {
+    const noted = await this.practice.store.noted(`photo on its way ${this.subject}`);
+    if (!noted) return;
+    const { of, ...photo } = JSON.parse(noted);
+    const isCited = photosOf(this.shown.get().draft.ofVisit).some(({ hash }) => hash === photo.hash);
+    if (!isCited && (await this.practice.store.photo(photo.hash))) await this.say([citing(photo, of)]);
+    await this.noteOnItsWay("");
+  }
+
   private async write(statements: readonly Statement[]): Promise<void> {
     if (statements.length === 0) return;
     const { entries } = this.shown.get();
     this.show(entries, await this.practice.say(this.subject, entries, statements));
+  }
+
+  /** Signs the text as it is shown now. What was signed is the signer's own: erased with the name of who signed. */
+  sign(signature: Omit<Signature, "over">, text: string): Promise<void> {
+    const person =
+      this.practice.names().find(({ field, value }) => field === "owner" && value === signature.by)?.person ??
+      newId(this.practice.machine);
+    const over = sha256Hex(new TextEncoder().encode(text));
+    return this.say([
+      { at: OF_VISIT.agreedText, value: text, person },
+      { at: OF_VISIT.signature, value: JSON.stringify({ over, ...signature }), person },
+    ]);
   }
 
   clear(path: string): Promise<void> {

@@ -5,6 +5,7 @@ import type { Problem, Question } from "../road.ts";
 import { Dock } from "./dock.tsx";
 import type { OpenVisit } from "./open-visit.ts";
 import { saidWords } from "./said-words.ts";
+import { StepPhotos } from "./step-photos.tsx";
 import { askedNow, type Step, saidAt } from "./steps.ts";
 import { keepTyping, typedBefore } from "./typing.ts";
 
@@ -73,6 +74,7 @@ export function StepScreen({ visit, step, next }: Given) {
         <button type="button" onClick={() => void visit.undo()}>
           {words.undo}
         </button>
+        <StepPhotos visit={visit} step={step} question={question} />
       </div>
       {aloud ? (
         <Heard question={asked[at - 1]} visit={visit} />

@@ -26,13 +26,10 @@ export function visitDraft(standing: ReadonlyMap<string, Standing>, reveal: Reve
   for (const { at, entries, differ } of inOrder(standing)) {
     const value = entries[0]?.value;
     if (differ || value === undefined) continue;
-    if (!isOfCase(at)) ofVisit.set(at, value);
-    else if (!isPersonal(at)) file = putAt(file, stepsOf(at), value);
-    else {
-      const name = reveal(value);
-      if (name === undefined) erased.push(at);
-      else file = putAt(file, stepsOf(at), name);
-    }
+    const shown = isPersonal(at) ? reveal(value) : value;
+    if (shown === undefined) erased.push(at);
+    else if (isOfCase(at)) file = putAt(file, stepsOf(at), shown);
+    else ofVisit.set(at, shown);
   }
   return {
     // Each place was checked by its schema when it was said; the whole is read by `readCaseValue` before anything is worked out.

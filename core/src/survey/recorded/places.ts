@@ -27,7 +27,8 @@ export const OF_VISIT = {
   agreedRisks: "agreed.risks",
   agreedWorse: "agreed.worseCase",
   agreedLimit: "agreed.limit",
-  agreedText: "agreed.textHash",
+  /** The text that was shown, and the signature over it: kept apart from the entries, and erased with whoever signed. */
+  agreedText: "agreed.text",
   signature: "agreed.signature",
   handedOver: "handed.over",
   /** The three answers when they were last looked at, by their ids. */
@@ -37,11 +38,11 @@ export const OF_VISIT = {
 } as const;
 
 /**
- * Places of the case that tell who somebody is: an entry holds what commits to the value, a store of people the value.
+ * Places that tell who somebody is: an entry holds what commits to the value, a store of people the value.
  * Words that are typed freely elsewhere ("what the owner asked") stand in the entry itself.
  */
 const PERSONAL =
-  /^(visit\.owner|rider\.name|worker\.name|practice\.\w+|saddle\.looked\.seenBy|horses\[\d+\]\.traces\[\d+\]\.drawnBy)$/;
+  /^(visit\.owner|rider\.name|agreed\.(text|signature)|worker\.name|practice\.\w+|saddle\.looked\.seenBy|horses\[\d+\]\.traces\[\d+\]\.drawnBy)$/;
 export const isPersonal = (at: string): boolean => PERSONAL.test(at);
 
 /**

@@ -8,6 +8,8 @@ import { FIELDS } from "../schema-fields.ts";
 export interface Statement {
   readonly at: string;
   readonly value?: unknown;
+  /** Whose it is, where what is said is personal and that is known. */
+  readonly person?: string;
 }
 
 export type Answered =

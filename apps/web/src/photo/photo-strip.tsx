@@ -1,0 +1,70 @@
+import { useEffect, useState } from "react";
+import { useWords } from "../catalogue/use-words.ts";
+import type { CitedPhoto, Store } from "../records.ts";
+
+interface Given {
+  readonly photos: readonly CitedPhoto[];
+  readonly store: Store;
+  /** What a photo shows, in words. */
+  readonly shows: (photo: CitedPhoto) => string;
+  readonly onWithdraw: (photo: CitedPhoto) => void;
+}
+
+/** The photos of a step; one is opened by its key, and can be withdrawn there. */
+export function PhotoStrip({ photos, store, shows, onWithdraw }: Given) {
+  const { photo: words } = useWords();
+  const [open, setOpen] = useState<string>();
+  if (photos.length === 0) return null;
+  const opened = photos.find(({ hash }) => hash === open);
+  return (
+    <section className="photos" aria-label={words.title}>
+      <ul>
+        {photos.map((one, at) => (
+          <li key={one.hash}>
+            <button
+              type="button"
+              className="photo-key"
+              aria-expanded={one.hash === open}
+              onClick={() => setOpen(one.hash === open ? undefined : one.hash)}
+            >
+              <Picture photo={one} store={store} says={words.nth(at + 1, shows(one))} />
+            </button>
+          </li>
+        ))}
+      </ul>
+      {opened ? (
+        <figure>
+          <Picture photo={opened} store={store} says={words.of(shows(opened))} />
+          <figcaption>
+            {shows(opened)}{" "}
+            <button type="button" onClick={() => onWithdraw(opened)}>
+              {words.withdraw}
+            </button>
+          </figcaption>
+        </figure>
+      ) : null}
+    </section>
+  );
+}
+
+/** A photo out of the store. One that is not there (a browser cleared it, or it was not copied along) is said in words. */
+function Picture({ photo, store, says }: { photo: CitedPhoto; store: Store; says: string }) {
+  const { photo: words } = useWords();
+  const [address, setAddress] = useState<string | "missing">();
+  useEffect(() => {
+    let made: string | undefined;
+    let isOver = false;
+    void store.photo(photo.hash).then((kept) => {
+      if (isOver) return;
+      if (kept === undefined) return setAddress("missing");
+      made = URL.createObjectURL(new Blob([new Uint8Array(kept.content)], { type: kept.type }));
+      setAddress(made);
+    });
+    return () => {
+      isOver = true;
+      if (made) URL.revokeObjectURL(made);
+    };
+  }, [photo.hash, store]);
+  if (address === "missing") return <span>{words.missing}</span>;
+  return address === undefined ? <span>{words.waiting}</span> : <img src={address} alt={says} />;
+}
