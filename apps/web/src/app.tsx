@@ -1,10 +1,12 @@
-import { useEffect, useState } from "react";
+import { lazy, Suspense, useEffect, useState } from "react";
 import { directionOf, LANGUAGES, WordsOf } from "./catalogue/use-words.ts";
 import { DataScreen } from "./data/data-screen.tsx";
 import { FirstScreen } from "./home/first-screen.tsx";
 import type { Practice } from "./practice/practice.ts";
 import { useRoute } from "./route.ts";
 import { VisitScreen } from "./visit/visit-screen.tsx";
+
+const HorseScreen = lazy(() => import("./horse/horse-screen.tsx"));
 
 /** The app: one practice, its visits, and where one is among them. */
 export function App({ practice, language }: { practice: Practice; language: string }) {
@@ -21,6 +23,11 @@ export function App({ practice, language }: { practice: Practice; language: stri
     <WordsOf value={words}>
       {route.screen === "first" ? (
         <FirstScreen practice={practice} language={tag} onLanguage={setTag} />
+      ) : null}
+      {route.screen === "horse" ? (
+        <Suspense fallback={null}>
+          <HorseScreen key={route.horse} practice={practice} horse={route.horse} />
+        </Suspense>
       ) : null}
       {route.screen === "data" ? <DataScreen practice={practice} /> : null}
       {route.screen === "visit" ? (

@@ -33,6 +33,13 @@ export { agreementOf } from "@treewright/core/report/agreement.ts";
 export { printed } from "@treewright/core/report/figures.ts";
 export { OUTCOME_WORDS } from "@treewright/core/report/outcome-mark.ts";
 export { LEVELS as LEVELS_KPA } from "@treewright/core/report/sheet-pressure.ts";
+export {
+  type BackWidth,
+  type FrontBack,
+  frontBack,
+  WIDTH_DEPTHS_MM,
+  widthChange,
+} from "@treewright/core/shape/back-widths.ts";
 export { aboutPath } from "@treewright/core/survey/about-path.ts";
 export { CASE_BYTES_MAX } from "@treewright/core/survey/case.ts";
 export { ORDER_OF_WORK, type Section } from "@treewright/core/survey/order-of-work.ts";

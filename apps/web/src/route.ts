@@ -4,6 +4,7 @@ import { useSyncExternalStore } from "react";
 export type Route =
   | { readonly screen: "first" }
   | { readonly screen: "visit"; readonly subject: string; readonly step: number }
+  | { readonly screen: "horse"; readonly horse: string }
   | { readonly screen: "data" };
 
 const FIRST: Route = { screen: "first" };
@@ -13,12 +14,16 @@ let lastHash: string | undefined;
 export function routeOf(hash: string): Route | undefined {
   const visit = /^#\/visit\/([0-9a-f-]{36})(?:\/(\d{1,2}))?$/.exec(hash);
   if (visit?.[1]) return { screen: "visit", subject: visit[1], step: Number(visit[2] ?? 0) };
+  const horse = /^#\/horse\/([0-9a-f-]{36})$/.exec(hash);
+  if (horse?.[1]) return { screen: "horse", horse: horse[1] };
   if (hash === "#/data") return { screen: "data" };
   return hash === "" || hash === "#/" ? FIRST : undefined;
 }
 
 export const visitAddress = (subject: string, step?: number): string =>
   `#/visit/${subject}${step === undefined ? "" : `/${step}`}`;
+
+export const horseAddress = (horse: string): string => `#/horse/${horse}`;
 
 function now(): Route {
   if (location.hash !== lastHash) {

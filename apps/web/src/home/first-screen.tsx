@@ -4,7 +4,7 @@ import { chooseLanguage, LANGUAGES, useWords } from "../catalogue/use-words.ts";
 import { Looks } from "../look/looks.tsx";
 import { takeNewVersion, useOffline } from "../offline.ts";
 import type { ListedVisit, Practice } from "../practice/practice.ts";
-import { visitAddress } from "../route.ts";
+import { horseAddress, visitAddress } from "../route.ts";
 import { SavedLine } from "./saved-line.tsx";
 
 interface Given {
@@ -15,7 +15,7 @@ interface Given {
 
 /** The next horse, what is unfinished, and every visit by a few letters. */
 export function FirstScreen({ practice, language, onLanguage }: Given) {
-  const { first, data, note } = useWords();
+  const { first, data, note, horse } = useWords();
   const { visits } = useSyncExternalStore(practice.shown.listen, practice.shown.get);
   const [sought, setSought] = useState("");
   const found = visits.filter((one) => holds(one, sought)).reverse();
@@ -51,6 +51,9 @@ export function FirstScreen({ practice, language, onLanguage }: Given) {
             {before.slice(0, MOST_SHOWN).map((visit) => (
               <li key={visit.subject}>
                 <VisitRow visit={visit} before={undefined} />
+                <a className="key" href={horseAddress(visit.horse)}>
+                  {horse.of(visit.horseName)}
+                </a>
               </li>
             ))}
           </ul>

@@ -40,15 +40,17 @@ interface Given {
   readonly horse: { readonly id: string };
   readonly saddle: { readonly id: string };
   readonly work: { readonly id: string };
+  readonly next: { readonly says: string } | undefined;
 }
 
 /** What was answered is part of what happened: it is said, once for each time that it changed. */
-async function keepAnswers(visit: OpenVisit, { horse, saddle, work }: Given): Promise<void> {
+async function keepAnswers(visit: OpenVisit, { horse, saddle, work, next }: Given): Promise<void> {
   const { ofVisit } = visit.shown.get().draft;
   const now = [
     { at: OF_VISIT.horseAnswer, value: horse.id },
     { at: OF_VISIT.saddleAnswer, value: saddle.id },
     { at: OF_VISIT.workAnswer, value: work.id },
+    { at: OF_VISIT.nextReading, value: next?.says ?? "" },
   ];
   await visit.say(now.filter(({ at, value }) => ofVisit.get(at) !== value));
 }

@@ -28,7 +28,12 @@ export interface VisitShown {
 }
 
 /** What the app says by itself once the answers are worked out: a hand has nothing to take back there. */
-const BY_ITSELF: readonly unknown[] = [OF_VISIT.horseAnswer, OF_VISIT.saddleAnswer, OF_VISIT.workAnswer];
+const BY_ITSELF: readonly unknown[] = [
+  OF_VISIT.horseAnswer,
+  OF_VISIT.saddleAnswer,
+  OF_VISIT.workAnswer,
+  OF_VISIT.nextReading,
+];
 
 /** One visit that lies open: what was said of it, and the only hand that says more. */
 export class OpenVisit {

@@ -2,7 +2,7 @@ import { choiceWords } from "../readings/naming.ts";
 import type { Question } from "../road.ts";
 
 /** What was typed, as it is shown back: in its own unit where one was typed, in the usual one where none was. */
-export function saidWords(value: unknown, { unit, kind }: Question): string {
+export function saidWords(value: unknown, { unit, kind }: Pick<Question, "unit" | "kind">): string {
   if (value === undefined) return "";
   if (Array.isArray(value)) return `${value.length} ×`;
   if (typeof value === "number") return unit ? `${value} ${unit}` : String(value);

@@ -4,7 +4,7 @@ import { useWords } from "../catalogue/use-words.ts";
 import { SavedLine } from "../home/saved-line.tsx";
 import type { Practice } from "../practice/practice.ts";
 import { betweenTabs } from "../practice/tabs.ts";
-import { visitAddress } from "../route.ts";
+import { horseAddress, visitAddress } from "../route.ts";
 import { AgreedStep, HandOverStep } from "./end-steps.tsx";
 import { OpenVisit } from "./open-visit.ts";
 import { StepScreen } from "./step-screen.tsx";
@@ -61,6 +61,9 @@ function OpenedVisit({ visit, at }: { visit: OpenVisit; at: number }) {
       <header className="visit-head">
         <a className="key" href="#/">
           {catalogue.visit.back}
+        </a>
+        <a className="key" href={horseAddress(visit.line()?.horse ?? visit.subject)}>
+          {catalogue.horse.title}
         </a>
         <h1>
           {draft.file.horses[0]?.name} <span className="quiet">{step.title}</span>

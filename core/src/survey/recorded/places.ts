@@ -35,6 +35,8 @@ export const OF_VISIT = {
   horseAnswer: "answered.horse",
   saddleAnswer: "answered.saddle",
   workAnswer: "answered.work",
+  /** The one reading that would settle what was open then, in words; empty where nothing was. */
+  nextReading: "answered.nextReading",
 } as const;
 
 /**
