@@ -6,7 +6,16 @@ import { join } from "node:path";
 import { root } from "./ready.mjs";
 
 /** Everything the page is made of. */
-const sources = ["core/src", "bridges", "apps/web", "examples", "package-lock.json", "tsconfig.base.json"];
+const sources = [
+  "core/src",
+  "bridges",
+  "apps/web",
+  "examples",
+  "package-lock.json",
+  "tsconfig.base.json",
+  "scripts/shipped",
+  "evidence/house/licences.ts",
+];
 const leftOut = new Set(["node_modules", "dist", "out", "coverage"]);
 const stamp = join(root, "apps/web/dist/.sources");
 

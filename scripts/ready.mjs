@@ -4,6 +4,7 @@ import { createHash } from "node:crypto";
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { npm } from "./npm.mjs";
 
 export const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const stamp = join(root, "node_modules", ".treewright-ready");
@@ -55,14 +56,9 @@ function holdLock() {
   }
 }
 
-/** Runs `npm ci` with the npm that called us, or the one on the path. */
 function install() {
-  const npm = process.env.npm_execpath;
-  const args = ["ci", "--include=dev", "--no-audit", "--no-fund"];
-  const options = { cwd: root, stdio: ["ignore", "inherit", "inherit"] };
-  const done = npm?.endsWith(".js")
-    ? spawnSync(process.execPath, [npm, ...args], options)
-    : spawnSync("npm", args, options);
+  const args = npm(["ci", "--include=dev", "--no-audit", "--no-fund"]);
+  const done = spawnSync(process.execPath, args, { cwd: root, stdio: ["ignore", "inherit", "inherit"] });
   if (done.status !== 0) throw new Error("npm ci failed; the lines above say why");
 }
 

@@ -1,6 +1,14 @@
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
+import { sayWhatIsShipped } from "../../scripts/shipped/say-what-is-shipped.ts";
+import own from "./package.json" with { type: "json" };
+
+const shipped = sayWhatIsShipped({
+  name: own.name,
+  version: own.version,
+  says: "Treewright's page: the app of a visit, one case by itself, and the owner's question",
+});
 
 export default defineConfig({
   root: import.meta.dirname,
@@ -33,8 +41,9 @@ export default defineConfig({
         cleanupOutdatedCaches: true,
       },
     }),
+    shipped.bundle,
   ],
-  worker: { format: "es" },
+  worker: { format: "es", plugins: () => [shipped.worker] },
   build: {
     target: "es2022",
     // Fonts and drawings stay files: the page's policy allows no data in addresses.

@@ -52,6 +52,16 @@ export function isAllowed(name: string, expression: string): boolean {
   return allowed.has(bare) || excepted?.[0] === bare;
 }
 
+/** A package whose code or letters go out with ours needs a licence that stands for anything: no name is an exception there. */
+export const mayBeShipped = (expression: string): boolean => isAllowed("", expression);
+
+/** The licence that an installed package says of itself, or that was read in it by hand; `path` from the root of the project. */
+export function licenceOfPackage(path: string): string | undefined {
+  return ownWord(path) ?? readByHand[nameOf(path)];
+}
+
+const nameOf = (path: string): string => path.split("node_modules/").at(-1) ?? path;
+
 function ownWord(path: string): string | undefined {
   const file = join(root, path, "package.json");
   if (!existsSync(file)) return undefined;
@@ -72,13 +82,9 @@ export function licencesOfLock(lockText: string): Licence[] {
   const { packages } = lockSchema.parse(JSON.parse(lockText));
   return Object.entries(packages)
     .filter(([path, entry]) => path.includes("node_modules/") && entry.link !== true)
-    .map(([path, entry]) => {
-      const name = path.split("node_modules/").at(-1) ?? path;
-      const own = ownWord(path);
-      return {
-        name,
-        licence: own ?? entry.license ?? readByHand[name],
-        isInstalled: existsSync(join(root, path)),
-      };
-    });
+    .map(([path, entry]) => ({
+      name: nameOf(path),
+      licence: licenceOfPackage(path) ?? entry.license,
+      isInstalled: existsSync(join(root, path)),
+    }));
 }

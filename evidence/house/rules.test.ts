@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { withoutReason } from "./dependencies.ts";
-import { isAllowed } from "./licences.ts";
+import { isAllowed, mayBeShipped } from "./licences.ts";
+import { unportableNames } from "./portable-names.ts";
 import { houseRules } from "./rules.ts";
 
 const saysOf = (path: string, text: string): string[] =>
@@ -24,6 +25,37 @@ describe("house rules refuse", () => {
     ["a homeless folder", "core/src/helpers/a.ts", "", /without a home/],
     ["a host", "apps/web/src/planted.ts", `const a = "https://${"cdn.planted"}.org/x.js";`, /names no host/],
     ["a place on one machine", "apps/web/src/planted.ts", `const a = "/${"work"}/main";`, /names no place/],
+    [
+      "a script for one shell",
+      "package.json",
+      '{ "scripts": { "a": "tsc && node a.mjs" } }',
+      /needs a shell/,
+    ],
+    [
+      "a variable before a program",
+      "package.json",
+      '{ "scripts": { "a": "A=1 node a.mjs" } }',
+      /needs a shell/,
+    ],
+    [
+      "a pattern of files",
+      "core/package.json",
+      '{ "scripts": { "a": "biome check src/*.ts" } }',
+      /needs a shell/,
+    ],
+    ["a quoted word", "package.json", '{ "scripts": { "a": "node -e \'1\'" } }', /needs a shell/],
+    [
+      "a start through a shell",
+      "scripts/planted.mjs",
+      `spawnSync(a, [], { shell: ${true} });`,
+      /through a shell/,
+    ],
+    [
+      "npm as a program",
+      "scripts/planted.mjs",
+      `spawnSync(${JSON.stringify("npm")}, []);`,
+      /through a shell/,
+    ],
     ["a file too long to read", "apps/web/src/planted.ts", "//\n".repeat(401), /at most 400/],
   ];
   it.each(planted)("%s", (_what, path, text, says) => {
@@ -37,9 +69,33 @@ describe("house rules let pass", () => {
       "export const f = (document: { Date: number }) => Math.sqrt(document.Date) + Math.max(1, 2);";
     expect(saysOf("core/src/fit/planted.ts", text)).toEqual([]);
   });
+  it("one program and plain words", () => {
+    const text =
+      '{ "scripts": { "a": "node scripts/a.mjs --to x", "b": "biome check --error-on-warnings" } }';
+    expect(saysOf("package.json", text)).toEqual([]);
+  });
   it("the clock in an app, a local address, a test's own console", () => {
     expect(saysOf("apps/cli/src/planted.ts", 'new Date(); fetch("http://127.0.0.1:80");')).toEqual([]);
     expect(saysOf("core/src/fit/planted.test.ts", "console.log(Math.sin(1));")).toEqual([]);
+  });
+});
+
+describe("names of files", () => {
+  it.each(["docs/con.md", "docs/LPT1", "a:b.ts", "what?.md", "docs/trailing.", "blank ", "aux/b.ts"])(
+    "%s is refused",
+    (path) => {
+      expect(unportableNames([path])).toHaveLength(1);
+    },
+  );
+  it("two that differ only by case, by an accent's way of writing, or in a folder, are refused", () => {
+    expect(unportableNames(["docs/A.md", "docs/a.md"])).toHaveLength(1);
+    expect(unportableNames(["caf\u00e9.md", "cafe\u0301.md"])).toHaveLength(1);
+    expect(unportableNames(["Docs/a.md", "docs/b.md"])).toHaveLength(1);
+  });
+  it("names like those, and files that lie in one folder, pass", () => {
+    expect(
+      unportableNames(["docs/console.md", "docs/a.md", "docs/b.md", ".gitattributes", "lpt.ts"]),
+    ).toEqual([]);
   });
 });
 
@@ -52,6 +108,8 @@ describe("licences and reasons", () => {
     expect(isAllowed("a", "MPL-2.0")).toBe(false);
     expect(isAllowed("axe-core", "MPL-2.0")).toBe(true);
     expect(isAllowed("lightningcss-linux-x64-gnu", "MPL-2.0")).toBe(true);
+    expect(mayBeShipped("MPL-2.0")).toBe(false);
+    expect(mayBeShipped("OFL-1.1")).toBe(true);
   });
   it("asks for a line for each package", () => {
     expect(withoutReason(["zod", "left"], "# Why\n\n- `zod` describes a case.\n")).toEqual(["left"]);

@@ -1,4 +1,5 @@
 import type { HouseRule } from "./finding.ts";
+import { scriptsNeedNoShell, startsWithoutShell } from "./no-shell.ts";
 import { engineKnowsNoTrade, everythingHasAHome, namesNoHost, shortFiles } from "./plain-texts.ts";
 import { pureCore } from "./pure-core.ts";
 
@@ -9,4 +10,6 @@ export const houseRules: readonly HouseRule[] = [
   everythingHasAHome,
   namesNoHost,
   shortFiles,
+  scriptsNeedNoShell,
+  startsWithoutShell,
 ];

@@ -1,10 +1,14 @@
 /** Prints every broken house rule; exit 1 when there is one. Long files are listed, and pass. */
 import { longFile } from "./plain-texts.ts";
+import { unportableNames } from "./portable-names.ts";
 import { houseRules } from "./rules.ts";
-import { projectTexts } from "./sources.ts";
+import { projectPaths, projectTexts } from "./sources.ts";
 
 const files = projectTexts();
-const findings = files.flatMap((file) => houseRules.flatMap((rule) => rule(file)));
+const findings = [
+  ...files.flatMap((file) => houseRules.flatMap((rule) => rule(file))),
+  ...unportableNames(projectPaths()),
+];
 for (const { path, line, says } of findings) console.log(`${path}:${line}  ${says}`);
 
 for (const { path, text } of files) {

@@ -2,6 +2,7 @@ import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { z } from "zod";
+import { npm } from "../../scripts/npm.mjs";
 import { FROZEN } from "../number/frozen.ts";
 
 // The same figures, to the last bit, in Node 20 (this one), 22 and 24. The other Nodes come from npm's packages of Node's
@@ -31,7 +32,7 @@ function nodeOf(version: string): string {
   const program = `${folder}/package/bin/node`;
   if (existsSync(program)) return program;
   mkdirSync(folder, { recursive: true });
-  take("npm", ["pack", "--silent", `${name}@${version}`], folder);
+  take(process.execPath, npm(["pack", "--silent", `${name}@${version}`]), folder);
   take("tar", ["-xzf", `${name}-${version}.tgz`], folder);
   return program;
 }

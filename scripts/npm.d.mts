@@ -1,0 +1,1 @@
+export function npm(args: readonly string[]): string[];
