@@ -12,6 +12,7 @@ const LONG = [
   "evidence/gates/worse.test.ts",
   "evidence/cli/paper.test.ts",
   "evidence/cli/answer.test.ts",
+  "evidence/release/command.test.ts",
 ];
 
 const rank = ({ moduleId }) => {

@@ -47,7 +47,7 @@ export const everythingHasAHome: HouseRule = ({ path }) =>
 
 /** Where a source of this project may point: its own machine, names kept for examples, and names of standards. */
 const mayPoint =
-  /^(127\.0\.0\.1|localhost|\[::1\]|www\.w3\.org|json-schema\.org|doi\.org|.*\.example|x|h|host|a)$/;
+  /^(127\.0\.0\.1|localhost|\[::1\]|www\.w3\.org|json-schema\.org|cyclonedx\.org|doi\.org|.*\.example|x|h|host|a)$/;
 const address = /\bhttps?:\/\/([^\s/:"'`<>()${}\\]+|\[::1\])/g;
 /** Places of a workshop's own machine; written in parts so that this file does not hold them. */
 const workplace = new RegExp(

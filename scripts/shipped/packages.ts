@@ -6,8 +6,6 @@ import { licenceTexts } from "./licence-texts.ts";
 
 /** A package of others of which something goes out with ours. */
 export interface Shipped {
-  /** Its folder, from the root of the project, with forward slashes. */
-  readonly folder: string;
   readonly name: string;
   readonly version: string;
   /** SPDX expression. */
@@ -16,16 +14,19 @@ export interface Shipped {
   readonly texts: readonly string[];
   /** SHA-512 of the package as the registry gave it, in hexadecimal. */
   readonly sha512: string;
-  /** Folders of the packages that it asks for and that go out too. */
+  /** The packages that it asks for and that go out too, as `idOf` names them. */
   readonly asksFor: readonly string[];
 }
+
+/** One name for a package of one version, wherever it lies. */
+export const idOf = ({ name, version }: { name: string; version: string }): string => `${name}@${version}`;
 
 type Manifest = { name: string; version: string; author?: unknown; dependencies?: Record<string, string> };
 type Lock = { packages: Record<string, { integrity?: string }> };
 
 /** Code that a tool writes into what it makes, by the name it gives to that code, and the package it is of. */
 const WRITTEN_BY_TOOLS: readonly (readonly [name: RegExp, of: string])[] = [
-  [/^\0(rolldown\/runtime|@oxc-project\/runtime)/, "node_modules/rolldown"],
+  [/^\0rolldown\/runtime/, "node_modules/rolldown"],
   [/^\0?vite\//, "node_modules/vite"],
 ];
 
@@ -46,33 +47,42 @@ export function folderOfModule(id: string): string | undefined {
 
 const readJson = <T>(path: string): T => JSON.parse(readFileSync(join(root, path), "utf8"));
 
-/** Everything that is to be said of the packages in `folders`. `modules`: what of theirs goes out. Throws when one may not. */
+const manifestOf = (folder: string): Manifest => readJson(`${folder}/package.json`);
+
+/**
+ * Everything that is to be said of the packages in `folders` (from the root of the project, with forward slashes), each once, by name.
+ * `modules`: what of theirs goes out. Throws when one of them may not.
+ */
 export function shippedPackages(folders: Iterable<string>, modules: Iterable<string>): Shipped[] {
   const all = [...new Set(folders)].sort();
   const sources = [...modules].map(fileOf).filter((file) => existsSync(file));
   const lock = readJson<Lock>("package-lock.json");
-  return all.map((folder) => {
-    const { name, version, author, dependencies = {} } = readJson<Manifest>(`${folder}/package.json`);
-    const licence = licenceOfPackage(folder);
-    if (licence === undefined || !mayBeShipped(licence))
-      throw new Error(`shipped: ${name} ${version} may not go out under ${licence ?? "no licence"}`);
-    const integrity = lock.packages[folder]?.integrity ?? "";
-    if (!integrity.startsWith("sha512-")) throw new Error(`shipped: ${folder} has no sha512 in the lock`);
-    return {
-      folder,
-      name,
-      version,
-      licence,
-      texts: licenceTexts(
-        folder,
-        licence,
-        author,
-        sources.filter((file) => folderOfModule(file) === folder),
-      ),
-      sha512: Buffer.from(integrity.slice("sha512-".length), "base64").toString("hex"),
-      asksFor: Object.keys(dependencies).flatMap((wanted) => nearest(folder, wanted, all)),
+  const said = all.map((folder): [string, Shipped] => {
+    const { name, version, author, dependencies = {} } = manifestOf(folder);
+    const own = sources.filter((file) => folderOfModule(file) === folder);
+    const licence = licenceToShip(folder);
+    const asked = Object.keys(dependencies).flatMap((wanted) => nearest(folder, wanted, all));
+    const shipped = {
+      ...{ name, version, licence },
+      texts: licenceTexts(folder, licence, author, own),
+      sha512: sha512Of(lock, folder),
+      asksFor: asked.map((where) => idOf(manifestOf(where))),
     };
+    return [idOf(shipped), shipped];
   });
+  return [...new Map(said)].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, shipped]) => shipped);
+}
+
+function licenceToShip(folder: string): string {
+  const licence = licenceOfPackage(folder);
+  if (licence !== undefined && mayBeShipped(licence)) return licence;
+  throw new Error(`shipped: ${idOf(manifestOf(folder))} may not go out under ${licence ?? "no licence"}`);
+}
+
+function sha512Of(lock: Lock, folder: string): string {
+  const [kind, hash = ""] = (lock.packages[folder]?.integrity ?? "").split("-");
+  if (kind !== "sha512") throw new Error(`shipped: ${folder} has no sha512 in the lock`);
+  return Buffer.from(hash, "base64").toString("hex");
 }
 
 /** Where Node would find `wanted` from a package: in its own node_modules, else in those above it. */

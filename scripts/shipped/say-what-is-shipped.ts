@@ -53,9 +53,7 @@ type Made = Parameters<Extract<Plugin["generateBundle"], (...args: never[]) => u
 /** What a file of the bundle is made of: modules that are still in it, or the file that it is a copy of. */
 function madeOf(made: Made, from: string): string[] {
   if (made.type === "asset") return made.originalFileNames.map((name) => resolve(from, name));
-  return Object.entries(made.modules)
-    .filter(([, { renderedLength }]) => renderedLength > 0)
-    .map(([id]) => id);
+  return Object.keys(made.modules);
 }
 
 function writeBeside(out: string, whole: Whole, files: ReadonlySet<string>): void {

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { askedForByHand, type Shipped } from "./packages.ts";
+import { askedForByHand, idOf, type Shipped } from "./packages.ts";
 
 /** What the list is of: our own package, as it goes out. */
 export interface Whole {
@@ -42,10 +42,10 @@ function serialOf(content: string): string {
  * no clock, no chance.
  */
 export function sbomText(whole: Whole, packages: readonly Shipped[]): string {
-  const refs = new Map(packages.map((one) => [one.folder, purl(one)]));
+  const refs = new Map(packages.map((one) => [idOf(one), purl(one)]));
   const byHand = askedForByHand();
   const asked = new Set(packages.flatMap((one) => one.asksFor));
-  const direct = packages.filter((one) => byHand.has(one.name) || !asked.has(one.folder));
+  const direct = packages.filter((one) => byHand.has(one.name) || !asked.has(idOf(one)));
   const body = {
     version: 1,
     metadata: {
@@ -65,7 +65,7 @@ export function sbomText(whole: Whole, packages: readonly Shipped[]): string {
       { ref: purl(whole), dependsOn: direct.map(purl) },
       ...packages.map((one) => ({
         ref: purl(one),
-        dependsOn: one.asksFor.map((folder) => refs.get(folder)),
+        dependsOn: one.asksFor.map((id) => refs.get(id)),
       })),
     ],
     // Every part is named, and nothing was left out.
