@@ -31,7 +31,13 @@ export function App({ practice, language }: { practice: Practice; language: stri
       ) : null}
       {route.screen === "data" ? <DataScreen practice={practice} /> : null}
       {route.screen === "visit" ? (
-        <VisitScreen key={route.subject} practice={practice} subject={route.subject} step={route.step} />
+        <VisitScreen
+          key={route.subject}
+          practice={practice}
+          subject={route.subject}
+          step={route.step}
+          trueSize={route.trueSize}
+        />
       ) : null}
     </WordsOf>
   );

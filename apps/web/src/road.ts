@@ -11,9 +11,20 @@ import type { CaseRead } from "@treewright/core/survey/read-case.ts";
 
 export { type DrawTable, joined } from "@treewright/core/answer/draw-table.ts";
 export { type MovedHeads, movedHeads, type SweepPoint } from "@treewright/core/answer/moved-heads.ts";
-export { clearanceRead, headAtClearance, type Placed } from "@treewright/core/answer/placed.ts";
+export { clearanceRead, frontTrace, headAtClearance, type Placed } from "@treewright/core/answer/placed.ts";
 export { type Road, roadOf } from "@treewright/core/answer/road.ts";
 export { drawsElsewhere } from "@treewright/core/answer/shared.ts";
+export { clipped } from "@treewright/core/engine/drawing/clip.ts";
+export {
+  CARD_MM,
+  type CardSide,
+  type Matched,
+  type ScreenScale,
+  STEP_PX,
+  screenScale,
+  sideRangePx,
+} from "@treewright/core/engine/drawing/screen-scale.ts";
+export { readNumber } from "@treewright/core/engine/quantity/index.ts";
 export type { GaitFit, PressureField, Rest } from "@treewright/core/fit/fit.ts";
 export { refusalSays } from "@treewright/core/fit/refusal-words.ts";
 export {
@@ -27,11 +38,18 @@ export type { Answered, Because, NextReading } from "@treewright/core/judge/judg
 export { limitRule } from "@treewright/core/judge/limits/all.ts";
 export { FAR_OVER_KPA } from "@treewright/core/judge/limits/pressed.ts";
 export type { Judged } from "@treewright/core/judge/remedy/judged.ts";
+export { templateDataOf } from "@treewright/core/papers/template.ts";
 export { documentOf, PAPER_KINDS, type PaperKind } from "@treewright/core/papers.ts";
 export type { Setting } from "@treewright/core/reach/setting.ts";
 export { agreementOf } from "@treewright/core/report/agreement.ts";
 export { printed } from "@treewright/core/report/figures.ts";
 export { OUTCOME_WORDS } from "@treewright/core/report/outcome-mark.ts";
+export {
+  downFromCrown,
+  type ScreenPart,
+  screenParts,
+  widthOverAllMm,
+} from "@treewright/core/report/screen-parts.ts";
 export { LEVELS as LEVELS_KPA } from "@treewright/core/report/sheet-pressure.ts";
 export {
   type BackWidth,

@@ -1,7 +1,9 @@
 import { cos, sin } from "../engine/number/index.ts";
 import type { Seat } from "../fit/fit.ts";
+import { buildFront, isLacking } from "../shape/back.ts";
 import { headOutline } from "../shape/head-outline.ts";
 import type { Section, Tree } from "../shape/model.ts";
+import type { Survey } from "../survey/case.ts";
 import { type BySide, type ByStation, SIDES, type Side, type Station } from "../terms/places.ts";
 import type { Forms } from "./forms.ts";
 import type { Whole } from "./whole.ts";
@@ -44,6 +46,23 @@ function placedAt(forms: Forms, whole: Whole, station: Station): Placed | undefi
       : { near: [], off: [] },
     head: rests && station === "front" ? headOf(tree, rest, topMm) : [],
   };
+}
+
+/**
+ * The front trace by itself as it is drawn, and the state of the horse it was taken in; the cold one where there is one.
+ * Undefined where none was taken or none can be used. Source of the curve: `shape/section.ts`.
+ */
+export function frontTrace(
+  survey: Survey,
+  horseIndex: number,
+): { readonly outline: readonly Place[]; readonly temper: "cold" | "warm" } | undefined {
+  const horse = survey.horses[horseIndex];
+  if (horse === undefined) return undefined;
+  for (const temper of ["cold", "warm"] as const) {
+    const front = buildFront(horse, temper);
+    if (!isLacking(front)) return { outline: front.outline, temper };
+  }
+  return undefined;
 }
 
 function bandOf({ outline, widthOwnMm, widthSharedMm }: Section): Placed["band"] {

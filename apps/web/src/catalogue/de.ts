@@ -179,4 +179,78 @@ export const DE: Catalogue = {
     keep: "Den Browser bitten, sie zu behalten",
     space: (usedMB, mostMB) => `${usedMB} MB von etwa ${mostMB} MB belegt.`,
   },
+  scale: {
+    title: "Auf diesem Bildschirm, 1 : 1",
+    open: "Die Schablone an den Baum halten: auf diesem Bildschirm, 1 : 1",
+    back: "Zu den Antworten",
+    waiting: "Der gewünschte Kopf wird ausgerechnet.",
+    none: "Hier gibt es keine Schablone. Sie braucht einen Kopf, eine vordere Abnahme und ein Pferd, an dem nichts gefunden wurde.",
+    cannot:
+      "Was ein Bildschirm nicht versprechen kann: Zwischen Linie und Baum liegt Glas, also gerade und mit einem Auge schauen; ein anderer Bildschirm hat einen anderen Maßstab. Danach wird geschaut und verglichen. Geschnitten wird nach der Schablone auf Papier, deren Balken geprüft sind.",
+    why: "Ein Browser weiß nicht, wie groß seine Pixel sind. Eine Bankkarte sagt es ihm: 85,60 × 53,98 mm (ISO/IEC 7810, ID-1).",
+    lost: {
+      zoom: "Die Seite wurde gezoomt, der Maßstab gilt nicht mehr. Die Karte neu anlegen.",
+      screen:
+        "Dieser Bildschirm oder sein Zoom ist nicht der, auf dem die Karte angelegt war. Die Karte neu anlegen.",
+    },
+    zoomed:
+      "Die Seite ist mit zwei Fingern gezoomt. Erst wieder ganz herauszoomen: Bis dahin lässt sich nichts anlegen.",
+    steps: { long: "1 von 2: die lange Seite der Karte", short: "2 von 2: die kurze Seite der Karte" },
+    layUp: {
+      long: "Die Karte flach auf den Bildschirm legen, die lange Seite aufrecht. Eine Linie an ihre obere Kante schieben, eine an ihre untere, neben den runden Ecken.",
+      short:
+        "Die Karte liegen lassen. Eine Linie an ihre linke Kante schieben, eine an ihre rechte, neben den runden Ecken.",
+    },
+    layAcross: {
+      long: "Die Karte flach auf den Bildschirm legen, die lange Seite waagrecht. Eine Linie an ihre linke Kante schieben, eine an ihre rechte, neben den runden Ecken.",
+      short:
+        "Die Karte liegen lassen. Eine Linie an ihre obere Kante schieben, eine an ihre untere, neben den runden Ecken.",
+    },
+    lines: { upper: "Obere Linie", lower: "Untere Linie", left: "Linke Linie", right: "Rechte Linie" },
+    ways: { up: "hinauf", down: "hinunter", left: "nach links", right: "nach rechts" },
+    between: "Zwischen den Linien, px",
+    range: (least, most) => `${least} bis ${most} px`,
+    lies: { long: "Lange Seite passt", short: "Kurze Seite passt" },
+    sideRead: {
+      long: (px, perMm) => `Lange Seite: ${px} px gelesen, ${perMm} px je mm.`,
+      short: (px, perMm) => `Kurze Seite: ${px} px gelesen, ${perMm} px je mm.`,
+    },
+    apart: (apart, allowed) =>
+      `Die beiden Seiten weichen um ${apart} % voneinander ab. Erlaubt: ${allowed} %, das sind vier Linien, die auf je 0,5 mm an ihrer Kante liegen. Mindestens eine liegt nicht an ihrer Kante: beide Seiten neu anlegen.`,
+    noScreen:
+      "Einen solchen Maßstab hat kein Bildschirm. Erlaubt: 1 bis 16 px je mm. Beide Seiten neu anlegen.",
+    again: "Die Karte neu anlegen",
+    moved:
+      "Auf einem anderen Bildschirm, oder die Seite gezoomt? Die Karte neu anlegen: Nicht jeder Browser sagt es.",
+    template: "Der gewünschte Kopf",
+    faces: { inside: "Innenseite des Kopfs.", outside: "Außenseite des Kopfs." },
+    spread: (figure) => `Weite an seinen Enden: ${figure}.`,
+    doubt: (width, doubt) =>
+      `Der Kopf ist über alles ${width} mm breit. Auf diese Breite kann der Maßstab dieses Bildschirms um ± ${doubt} mm falsch sein (95 von 100); das Anlegen nach Augenmaß kommt dazu.`,
+    barSays: (mm) => `${mm} mm. Mit einem Stahlmaß prüfen.`,
+    drawn: (what) => `${what}, in wahrer Größe, von hinten gesehen, die linke Seite links`,
+    seen: "von hinten gesehen",
+    ends: { near: "links", off: "rechts", middle: "zur Mitte" },
+    halves: { whole: "Ganz", near: "Linke Hälfte", off: "Rechte Hälfte" },
+    part: (at, of) => `Teil ${at} von ${of}`,
+    down: (at, of) => `${at} von ${of} von oben`,
+    across: (at, of) => `${at} von ${of} von links`,
+    partBefore: "Teil davor",
+    partNext: "Nächster Teil",
+    tooSmall: "Dieses Fenster ist für jeden Teil in wahrer Größe zu klein.",
+    series: {
+      wanted: "gewünscht",
+      headToday: "Kopf heute",
+      traceToday: "Rücken heute",
+      traceLast: "Rücken letztes Mal",
+    },
+    traces: "Rücken über Rücken vom letzten Mal, unter dem Kopf",
+    tracesSay:
+      "Beide Abnahmen sind am höchsten Punkt des Rückens aufeinandergelegt: Wo jede am Pferd lag, ist hier nicht zu sehen.",
+    headAsRead: "Der Kopf steht mit dem Abstand, der abgelesen wurde.",
+    headAsComputed:
+      "Der Abstand des Kopfs wurde nicht abgelesen: Er steht dort, wo er nach der Rechnung aufliegt.",
+    noLast: "Von einem früheren Besuch gibt es keine vordere Abnahme.",
+    warm: "warm",
+  },
 };

@@ -173,6 +173,75 @@ export const EN = {
     keep: "Ask the browser to keep it",
     space: (usedMB: number, mostMB: number) => `${usedMB} MB used of about ${mostMB} MB.`,
   },
+  scale: {
+    title: "On this screen, 1 : 1",
+    open: "Hold the template to the tree: on this screen, 1 : 1",
+    back: "To the answers",
+    waiting: "The wanted head is being worked out.",
+    none: "There is no template here. It wants a head, a front trace, and a horse on which nothing was found.",
+    cannot:
+      "What a screen cannot promise: glass lies between line and tree, so look square on, with one eye; another screen has another scale. Look and compare by it. Cut by the template on paper, once its bars are proved.",
+    why: "A browser does not know how large its pixels are. A bank card tells it: 85.60 × 53.98 mm (ISO/IEC 7810, ID-1).",
+    lost: {
+      zoom: "The page was zoomed, so the scale no longer holds. Match the card again.",
+      screen: "This screen, or its zoom, is not the one that the card was matched on. Match the card again.",
+    },
+    zoomed: "The page is zoomed with two fingers. Zoom back out first: until then nothing can be matched.",
+    steps: { long: "1 of 2: the card’s long side", short: "2 of 2: the card’s short side" },
+    layUp: {
+      long: "Lay the card flat on the screen, its long side upright. Move one line to its upper edge and one to its lower edge, beside the round corners.",
+      short:
+        "Leave the card as it lies. Move one line to its left edge and one to its right edge, beside the round corners.",
+    },
+    layAcross: {
+      long: "Lay the card flat on the screen, its long side level. Move one line to its left edge and one to its right edge, beside the round corners.",
+      short:
+        "Leave the card as it lies. Move one line to its upper edge and one to its lower edge, beside the round corners.",
+    },
+    lines: { upper: "Upper line", lower: "Lower line", left: "Left line", right: "Right line" },
+    ways: { up: "up", down: "down", left: "left", right: "right" },
+    between: "Between the lines, px",
+    range: (least: string, most: string) => `${least} to ${most} px`,
+    lies: { long: "Long side fits", short: "Short side fits" },
+    sideRead: {
+      long: (px: string, perMm: string) => `Long side: ${px} px read, ${perMm} px per mm.`,
+      short: (px: string, perMm: string) => `Short side: ${px} px read, ${perMm} px per mm.`,
+    },
+    apart: (apart: string, allowed: string) =>
+      `The two sides differ by ${apart} %. Allowed: ${allowed} %, which is four lines put to their edges within 0.5 mm each. At least one of them is not on its edge: match both sides again.`,
+    noScreen: "No screen has such a scale. Allowed: 1 to 16 px per mm. Match both sides again.",
+    again: "Match the card again",
+    moved: "Moved to another screen, or zoomed the page? Match the card again: not every browser tells.",
+    template: "The wanted head",
+    faces: { inside: "Inside face of the head.", outside: "Outside face of the head." },
+    spread: (figure: string) => `Spread at its tips: ${figure}.`,
+    doubt: (width: string, doubt: string) =>
+      `The head is ${width} mm wide over all. Over that width this screen’s scale may be out by ± ${doubt} mm (95 in 100); laying tree to line by eye comes on top.`,
+    barSays: (mm: string) => `${mm} mm. Prove it with a steel rule.`,
+    drawn: (what: string) => `${what}, at true size, seen from behind, near side on the left`,
+    seen: "seen from behind",
+    ends: { near: "near (left)", off: "off (right)", middle: "to the middle" },
+    halves: { whole: "Whole", near: "Near (left) half", off: "Off (right) half" },
+    part: (at: string, of: string) => `part ${at} of ${of}`,
+    down: (at: string, of: string) => `${at} of ${of} from above`,
+    across: (at: string, of: string) => `${at} of ${of} from the left`,
+    partBefore: "Part before",
+    partNext: "Next part",
+    tooSmall: "This window is too small for any part at true size.",
+    series: {
+      wanted: "wanted",
+      headToday: "head today",
+      traceToday: "back today",
+      traceLast: "back last time",
+    },
+    traces: "Back over back last time, under the head",
+    tracesSay:
+      "Both traces are laid on one another by the top of the back: where each lay along the horse is not seen here.",
+    headAsRead: "The head stands at its clearance as it was read.",
+    headAsComputed: "The head’s clearance was not read: it stands where the calculation has it rest.",
+    noLast: "There is no front trace of a visit before.",
+    warm: "warm",
+  },
 } as const;
 
 /** The same shape with any words in it. */

@@ -16,10 +16,12 @@ export function VisitScreen({
   practice,
   subject,
   step,
+  trueSize,
 }: {
   practice: Practice;
   subject: string;
   step: number;
+  trueSize: boolean;
 }) {
   const { visit: words } = useWords();
   const [visit, setVisit] = useState<OpenVisit | "none">();
@@ -34,10 +36,10 @@ export function VisitScreen({
         <a href="#/">{words.back}</a>
       </main>
     );
-  return <OpenedVisit visit={visit} at={step} />;
+  return <OpenedVisit visit={visit} at={step} trueSize={trueSize} />;
 }
 
-function OpenedVisit({ visit, at }: { visit: OpenVisit; at: number }) {
+function OpenedVisit({ visit, at, trueSize }: { visit: OpenVisit; at: number; trueSize: boolean }) {
   const catalogue = useWords();
   const { draft } = useSyncExternalStore(visit.shown.listen, visit.shown.get);
   useEffect(() => {
@@ -69,14 +71,16 @@ function OpenedVisit({ visit, at }: { visit: OpenVisit; at: number }) {
           {draft.file.horses[0]?.name} <span className="quiet">{step.title}</span>
         </h1>
       </header>
-      <StepList steps={steps} at={steps.indexOf(step)} visit={visit} />
+      {trueSize ? null : <StepList steps={steps} at={steps.indexOf(step)} visit={visit} />}
       <main id="visit" className="app-main visit-main" tabIndex={-1}>
         <SavedLine practice={visit.practice} />
-        {visit.line()?.finished ? <Finished visit={visit} /> : null}
+        {visit.line()?.finished && !trueSize ? <Finished visit={visit} /> : null}
         {step.is === "asked" ? (
           <StepScreen key={at} visit={visit} step={step} next={nextAddress(visit, at)} />
         ) : null}
-        {step.is === "what-to-do" ? <WhatToDo visit={visit} /> : null}
+        {step.is === "what-to-do" ? (
+          <WhatToDo visit={visit} address={visitAddress(visit.subject, at)} trueSize={trueSize} />
+        ) : null}
         {step.is === "agreed" ? <AgreedStep visit={visit} /> : null}
         {step.is === "hand-over" ? <HandOverStep visit={visit} /> : null}
       </main>

@@ -5,8 +5,15 @@ import type { OpenVisit } from "./open-visit.ts";
 
 const BenchOfVisit = lazy(() => import("./bench-of-visit.tsx"));
 
+interface Given {
+  readonly visit: OpenVisit;
+  /** Where this step is. */
+  readonly address: string;
+  readonly trueSize: boolean;
+}
+
 /** The answers, the drawing and the paper, worked out from what was said so far. */
-export function WhatToDo({ visit }: { visit: OpenVisit }) {
+export function WhatToDo({ visit, address, trueSize }: Given) {
   const { visit: words } = useWords();
   const { draft } = visit.shown.get();
   const read = readCaseValue(draft.file);
@@ -25,7 +32,12 @@ export function WhatToDo({ visit }: { visit: OpenVisit }) {
     );
   return (
     <Suspense fallback={<p>{words.waiting}</p>}>
-      <BenchOfVisit text={`${JSON.stringify(read.file, undefined, 2)}\n`} visit={visit} />
+      <BenchOfVisit
+        text={`${JSON.stringify(read.file, undefined, 2)}\n`}
+        visit={visit}
+        address={address}
+        trueSize={trueSize}
+      />
     </Suspense>
   );
 }
