@@ -24,7 +24,7 @@ export {
   screenScale,
   sideRangePx,
 } from "@treewright/core/engine/drawing/screen-scale.ts";
-export { readNumber } from "@treewright/core/engine/quantity/index.ts";
+export { readNumber, show, unitCalled } from "@treewright/core/engine/quantity/index.ts";
 export type { GaitFit, PressureField, Rest } from "@treewright/core/fit/fit.ts";
 export { refusalSays } from "@treewright/core/fit/refusal-words.ts";
 export {
@@ -42,7 +42,7 @@ export { templateDataOf } from "@treewright/core/papers/template.ts";
 export { documentOf, PAPER_KINDS, type PaperKind } from "@treewright/core/papers.ts";
 export type { Setting } from "@treewright/core/reach/setting.ts";
 export { agreementOf } from "@treewright/core/report/agreement.ts";
-export { printed } from "@treewright/core/report/figures.ts";
+export { type Figure, printed, type Unit as FigureUnit } from "@treewright/core/report/figures.ts";
 export { OUTCOME_WORDS } from "@treewright/core/report/outcome-mark.ts";
 export {
   downFromCrown,
@@ -67,6 +67,13 @@ export { isAsked, type Question, questions } from "@treewright/core/survey/quest
 export { readCase, readCaseValue } from "@treewright/core/survey/read-case.ts";
 export { isRead } from "@treewright/core/survey/reading.ts";
 export { FIELDS, type FieldRecord, fieldAt } from "@treewright/core/survey/schema-fields.ts";
+export {
+  CHOICES as UNIT_CHOICES,
+  type UnitsChosen,
+  USUAL_UNITS,
+  unitBeside,
+  withUnitBeside,
+} from "@treewright/core/survey/unit-beside.ts";
 export type { Outcome } from "@treewright/core/terms/answers.ts";
 export { ABSENT } from "@treewright/core/terms/knowing.ts";
 export {

@@ -10,6 +10,8 @@ import {
   type Words,
   workWords,
 } from "../road.ts";
+import { shownMm } from "../units/shown.ts";
+import { useUnits } from "../units/units.ts";
 
 interface Told {
   readonly over: string;
@@ -86,14 +88,19 @@ function OneAnswer({ told }: { told: Told }) {
   );
 }
 
+/** A change is named to the millimetre, or to the half of one. */
+const HALF_MM = 0.5;
+
 /** By how much, and to what. */
 function Becomes({ setting: { changeMm, spreadMm } }: { setting: Setting }) {
+  const units = useUnits();
   return (
     <p className="setting">
       <span className="figure">
-        {changeMm > 0 ? "Open" : "Close"} {Math.abs(changeMm).toFixed(Number.isInteger(changeMm) ? 0 : 1)} mm
+        {changeMm > 0 ? "Open" : "Close"}{" "}
+        {shownMm(Math.abs(changeMm), Number.isInteger(changeMm) ? 1 : HALF_MM, units)}
       </span>
-      to {spreadMm.toFixed(0)} mm inside the tips
+      to {shownMm(spreadMm, 1, units)} inside the tips
     </p>
   );
 }

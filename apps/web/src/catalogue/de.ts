@@ -179,6 +179,12 @@ export const DE: Catalogue = {
     keep: "Den Browser bitten, sie zu behalten",
     space: (usedMB, mostMB) => `${usedMB} MB von etwa ${mostMB} MB belegt.`,
   },
+  units: {
+    lengths: "Längen",
+    masses: "Gewichte",
+    pairs:
+      "Paare, getrennt durch „;“, etwa -3.5 -2.4; -3.1 -2; … in Zoll; für mm oder cm mit mm oder cm beginnen",
+  },
   scale: {
     title: "Auf diesem Bildschirm, 1 : 1",
     open: "Die Schablone an den Baum halten: auf diesem Bildschirm, 1 : 1",

@@ -173,6 +173,11 @@ export const EN = {
     keep: "Ask the browser to keep it",
     space: (usedMB: number, mostMB: number) => `${usedMB} MB used of about ${mostMB} MB.`,
   },
+  units: {
+    lengths: "Lengths",
+    masses: "Weights",
+    pairs: "pairs parted by “;”, such as -3.5 -2.4; -3.1 -2; … in inches; for mm or cm begin with mm or cm",
+  },
   scale: {
     title: "On this screen, 1 : 1",
     open: "Hold the template to the tree: on this screen, 1 : 1",

@@ -1,5 +1,7 @@
 import { StateFigure } from "../answers/state.tsx";
 import { OUTCOME_WORDS, type Outcome, type Station } from "../road.ts";
+import { shownMm } from "../units/shown.ts";
+import { useUnits } from "../units/units.ts";
 import { STATION_WORDS } from "../words.ts";
 import { smooth } from "./path.ts";
 import { usePixel } from "./unit.ts";
@@ -57,6 +59,7 @@ export function BackLine(props: {
   const { profile, marks, panelEndMm } = props.view;
   const { ref, pixel } = usePixel(WIDTH, { heightMm: HEIGHT });
   const read = profile.length > 1 ? profile : NO_PROFILE;
+  const units = useUnits();
   const first = read[0] ?? [0, 0];
   const last = read.at(-1) ?? [0, 0];
   const neck = [
@@ -105,7 +108,7 @@ export function BackLine(props: {
               {STATION_WORDS[mark.station]} <StateFigure outcome={mark.outcome} />
               <span className="only-heard">{OUTCOME_WORDS[mark.outcome]}</span>
             </span>
-            <span className="figure">{mark.read ? `${Math.round(mark.xMm)} mm` : "not read"}</span>
+            <span className="figure">{mark.read ? shownMm(mark.xMm, 1, units) : "not read"}</span>
           </button>
         ))}
       </div>
@@ -115,6 +118,7 @@ export function BackLine(props: {
 
 /** How long the saddle bears, as a dimension over the back. */
 function PanelLength({ endMm, pixel }: { endMm: number; pixel: number }) {
+  const units = useUnits();
   const z = -58;
   const end = 5 * pixel;
   return (
@@ -125,7 +129,7 @@ function PanelLength({ endMm, pixel }: { endMm: number; pixel: number }) {
         className="pen-2"
       />
       <text x={endMm / 2} y={z} textAnchor="middle" dominantBaseline="central" className="on-line">
-        panel {Math.round(endMm)} mm
+        panel {shownMm(endMm, 1, units)}
       </text>
     </g>
   );

@@ -5,6 +5,7 @@ import { Follows } from "../head/follows.tsx";
 import { HeadSlider } from "../head/slider.tsx";
 import { ReadingLinks } from "../readings/link.tsx";
 import { mayBeFitted, type Rest, type SweepPoint } from "../road.ts";
+import { useUnits } from "../units/units.ts";
 import { SIDE_WORDS, STATION_WORDS, THIRD_WORDS } from "../words.ts";
 import { Pressure } from "./pressure.tsx";
 import { PressureKey } from "./pressure-key.tsx";
@@ -14,6 +15,7 @@ import { followedBy, type SectionView, sectionView } from "./view.ts";
 /** The drawing and the head that moves it. On a horse flag it says why nothing is drawn. */
 export function Bench({ desk, hand }: { desk: Desk; hand: Hand }) {
   const { answer, sweep, changeMm, station } = desk;
+  const units = useUnits();
   if (answer === undefined) return null;
   if (!mayBeFitted(desk.read.survey, desk.horse)) return <Shut />;
   const { setting } = answer.answers;
@@ -21,7 +23,7 @@ export function Bench({ desk, hand }: { desk: Desk; hand: Hand }) {
   const now = sweep.get(changeMm) ?? today;
   if (!sweep.has(0)) return <div className="bench waiting" />;
   if (today === undefined || now === undefined) return <Lacking paths={answer.lacking} />;
-  const drawn = sectionView(now, station);
+  const drawn = sectionView(now, station, units);
   return (
     <section className="bench" aria-label="The drawing">
       <figure className="section-figure">
@@ -29,7 +31,7 @@ export function Bench({ desk, hand }: { desk: Desk; hand: Hand }) {
           <h3>{STATION_WORDS[station]} section, seen from behind</h3>
         </figcaption>
         {drawn ? (
-          <Section drawn={drawn} today={changeMm === 0 ? undefined : sectionView(today, station)} />
+          <Section drawn={drawn} today={changeMm === 0 ? undefined : sectionView(today, station, units)} />
         ) : (
           <Lacking paths={answer.lacking} />
         )}
@@ -48,7 +50,7 @@ export function Bench({ desk, hand }: { desk: Desk; hand: Hand }) {
           answeredMm={setting?.changeMm || undefined}
           onChange={(mm) => hand.moveHead(mm)}
         />
-        <Follows rows={followedBy(today, now, station)} />
+        <Follows rows={followedBy(today, now, station, units)} />
       </div>
     </section>
   );

@@ -12,7 +12,9 @@ import {
   type Station,
   type Survey,
   type SweepPoint,
+  type UnitsChosen,
 } from "../road.ts";
+import { shownFigure, shownMm } from "../units/shown.ts";
 import type { BackLineView } from "./back-line.tsx";
 import type { Point } from "./contours.ts";
 import type { Span } from "./dimension.tsx";
@@ -33,7 +35,11 @@ export interface SectionView extends Placed {
 }
 
 /** The section at a station under a moved head; undefined where there is no trace. */
-export function sectionView(point: SweepPoint, station: Station): SectionView | undefined {
+export function sectionView(
+  point: SweepPoint,
+  station: Station,
+  units: UnitsChosen,
+): SectionView | undefined {
   const placed = point.placed[station];
   if (placed === undefined) return undefined;
   const gap = (side: Side): Gap | undefined => {
@@ -43,23 +49,23 @@ export function sectionView(point: SweepPoint, station: Station): SectionView | 
     const words = `${limit.value > 0 ? "+" : ""}${printed({ value: limit.value, u: limit.u }, "deg")}`;
     return { at: [(inner[0] + outer[0]) / 2, (inner[1] + outer[1]) / 2], words, outcome: limit.outcome };
   };
-  const clearance = placed.head.length > 0 ? clearanceOf(point.limits) : undefined;
+  const clearance = placed.head.length > 0 ? clearanceOf(point.limits, units) : undefined;
   const head = clearance === undefined ? placed.head : headAtClearance(placed.head, clearance.mm);
   return {
     ...placed,
     head,
     station,
     gap: { near: gap("near"), off: gap("off") },
-    spread: spreadOf(point, head),
+    spread: spreadOf(point, head, units),
     clearance,
   };
 }
 
-function clearanceOf(limits: readonly Judged[]): SectionView["clearance"] {
+function clearanceOf(limits: readonly Judged[], units: UnitsChosen): SectionView["clearance"] {
   const read = clearanceRead(limits);
   if (read?.value === undefined) return undefined;
   const state = limitRule(read.rule).state.replaceAll("-", " ");
-  return { mm: read.value, words: `${read.value.toFixed(0)} mm`, state };
+  return { mm: read.value, words: shownMm(read.value, 1, units), state };
 }
 
 /** Tree's face against the back's; the warm trace where there is no cold one. */
@@ -71,7 +77,7 @@ function faceLimit(limits: readonly Judged[], station: Station, side: Side): Jud
 }
 
 /** The spread across the lowest points of the head's inside. */
-function spreadOf({ spreadMm }: SweepPoint, head: Placed["head"]): Span | undefined {
+function spreadOf({ spreadMm }: SweepPoint, head: Placed["head"], units: UnitsChosen): Span | undefined {
   if (head.length === 0) return undefined;
   const inside = head.slice(0, head.length / 2);
   const near = inside[0] ?? [0, 0];
@@ -80,7 +86,7 @@ function spreadOf({ spreadMm }: SweepPoint, head: Placed["head"]): Span | undefi
     fromMm: near[0],
     toMm: off[0],
     heightMm: Math.max(near[1], off[1]),
-    words: `${Math.round(spreadMm)} mm`,
+    words: shownMm(spreadMm, 1, units),
   };
 }
 
@@ -133,7 +139,12 @@ const MOVED = [
 ];
 
 /** What follows from a moved head: each limit that it moves, today beside after; faces only at the station looked at. */
-export function followedBy(today: SweepPoint, after: SweepPoint, station: Station): Followed[] {
+export function followedBy(
+  today: SweepPoint,
+  after: SweepPoint,
+  station: Station,
+  units: UnitsChosen,
+): Followed[] {
   const order = ({ rule }: Judged) => MOVED.indexOf(rule);
   return after.limits
     .filter((one) => order(one) >= 0 && (!one.rule.startsWith("face-") || one.station === station))
@@ -142,7 +153,7 @@ export function followedBy(today: SweepPoint, after: SweepPoint, station: Statio
       const before = today.limits.find((other) => other.rule === one.rule && other.at === one.at);
       const { unit } = limitRule(one.rule);
       const said = (limit: Judged | undefined) =>
-        printed(limit?.value === undefined ? undefined : { value: limit.value, u: limit.u }, unit);
+        shownFigure(limit?.value === undefined ? undefined : { value: limit.value, u: limit.u }, unit, units);
       if (one.value === undefined && before?.value === undefined) return [];
       return [{ what: limitWords(one), today: said(before), after: said(one), outcome: one.outcome }];
     });

@@ -1,5 +1,7 @@
 import { useEffect, useState } from "react";
 import { CHANGE_MAX_MM } from "../road.ts";
+import { shownMm } from "../units/shown.ts";
+import { useUnits } from "../units/units.ts";
 import { SteelRule, signed } from "./rule.tsx";
 
 const held = (mm: number) => Math.min(CHANGE_MAX_MM, Math.max(-CHANGE_MAX_MM, mm));
@@ -14,6 +16,7 @@ interface Props {
 
 /** Moves the head: by the slider, by a key, or typed. */
 export function HeadSlider({ todayMm, changeMm, answeredMm, onChange }: Props) {
+  const units = useUnits();
   const move = (mm: number) => onChange(held(mm));
   // The slider steps by whole millimetres; a typed half stays where it was put.
   const digits = Number.isInteger(changeMm) ? 0 : 1;
@@ -26,6 +29,12 @@ export function HeadSlider({ todayMm, changeMm, answeredMm, onChange }: Props) {
           <span className="only-heard">to</span> {(todayMm + changeMm).toFixed(digits)}{" "}
           <span className="unit">mm</span>
         </span>
+        {units.length === "mm" ? null : (
+          <span className="figure">
+            {shownMm(todayMm, 1, units)} <Arrow /> <span className="only-heard">to</span>{" "}
+            {shownMm(todayMm + changeMm, 1, units)}
+          </span>
+        )}
       </p>
       <div className="rule-and-thumb">
         <input

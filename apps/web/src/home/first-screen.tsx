@@ -5,6 +5,7 @@ import { Looks } from "../look/looks.tsx";
 import { takeNewVersion, useOffline } from "../offline.ts";
 import type { ListedVisit, Practice } from "../practice/practice.ts";
 import { horseAddress, visitAddress } from "../route.ts";
+import { UnitChoice } from "../units/unit-choice.tsx";
 import { SavedLine } from "./saved-line.tsx";
 
 interface Given {
@@ -26,6 +27,7 @@ export function FirstScreen({ practice, language, onLanguage }: Given) {
       <header className="page-head">
         <h1>Treewright</h1>
         <Languages language={language} onLanguage={onLanguage} />
+        <UnitChoice />
         <Looks />
       </header>
       <main className="app-main">

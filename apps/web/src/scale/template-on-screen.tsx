@@ -1,11 +1,14 @@
 import { useWords } from "../catalogue/use-words.ts";
 import type { Desk } from "../desk/desk.ts";
-import { downFromCrown, printed, type ScreenScale, templateDataOf, widthOverAllMm } from "../road.ts";
+import { downFromCrown, type ScreenScale, templateDataOf, widthOverAllMm } from "../road.ts";
+import { shownFigure } from "../units/shown.ts";
+import { useUnits } from "../units/units.ts";
 import { type Series, TrueSize } from "./true-size.tsx";
 
 /** The wanted head as the template on paper has it, at true size, with what the screen's scale leaves open. */
 export function TemplateOnScreen({ desk, scale }: { desk: Desk; scale: ScreenScale }) {
   const { scale: words } = useWords();
+  const units = useUnits();
   const { answer } = desk;
   if (answer === undefined) return <p>{words.waiting}</p>;
   const data = templateDataOf(desk.read.survey, answer);
@@ -31,7 +34,7 @@ export function TemplateOnScreen({ desk, scale }: { desk: Desk; scale: ScreenSca
     <div className="true-size-block">
       <h3>{words.template}</h3>
       <p className="measure">
-        {words.faces[data.face]} {words.spread(printed(data.spread, "mm"))}{" "}
+        {words.faces[data.face]} {words.spread(shownFigure(data.spread, "mm", units))}{" "}
         {words.doubt(widthMm.toFixed(0), (widthMm * scale.uPart).toFixed(1))}
       </p>
       <TrueSize what={words.template} series={series} extent={data.wanted} scale={scale} />

@@ -4,6 +4,7 @@ import type { Desk } from "../desk/desk.ts";
 import { sectionView } from "../drawing/view.ts";
 import type { VisitDraft } from "../records.ts";
 import { frontTrace, readCaseValue, type ScreenScale } from "../road.ts";
+import { useUnits } from "../units/units.ts";
 import { type Series, TrueSize } from "./true-size.tsx";
 
 interface Given {
@@ -22,10 +23,11 @@ const downward = ([y, z]: Place): Place => [y, -z];
 /** Today's front trace over the last one, under the head where it stands, at true size. */
 export function TracesOnScreen({ desk, before, scale }: Given) {
   const { scale: words } = useWords();
+  const units = useUnits();
   const last = useMemo(() => lastTrace(before), [before]);
   const today = useMemo(() => frontTrace(desk.read.survey, desk.horse), [desk.read.survey, desk.horse]);
   const point = desk.sweep.get(0);
-  const section = point && sectionView(point, "front");
+  const section = point && sectionView(point, "front", units);
   const head = section?.head;
   const nameOf = (name: string, temper: string) => (temper === "warm" ? `${name}, ${words.warm}` : name);
   if (today === undefined) return null;

@@ -1,8 +1,10 @@
 import { type FormEvent, useEffect, useRef } from "react";
 import { useWords } from "../catalogue/use-words.ts";
 import { choiceWords } from "../readings/naming.ts";
-import type { Problem, Question } from "../road.ts";
-import { NumberKeys } from "./number-keys.tsx";
+import { type Problem, type Question, USUAL_UNITS, unitBeside } from "../road.ts";
+import { shownRange } from "../units/shown.ts";
+import { useUnits } from "../units/units.ts";
+import { NumberKeys, otherUnits } from "./number-keys.tsx";
 import { saidWords } from "./said-words.ts";
 import { pairsIn, TraceTyped } from "./trace-typed.tsx";
 
@@ -11,6 +13,8 @@ interface Given {
   readonly said: unknown;
   /** What stood here at the visit before. */
   readonly before: unknown;
+  /** The unit of its points, where it was a line. */
+  readonly beforeUnit: string | undefined;
   readonly typed: string;
   readonly problem: Problem | undefined;
   readonly onType: (typed: string) => void;
@@ -22,12 +26,12 @@ interface Given {
 export function Dock(given: Given) {
   const { question, said, before, problem, onClear } = given;
   const words = useWords().visit;
+  const hint = useHint(question);
   return (
     <section className="dock" data-at={question.path} aria-label={question.asks}>
       <div className="dock-asks">
         <p>
-          <strong>{question.asks}</strong>{" "}
-          {question.words ? null : <span className="quiet">{question.hint}</span>}
+          <strong>{question.asks}</strong> {question.words ? null : <span className="quiet">{hint}</span>}
         </p>
         {said === undefined ? null : (
           <p>
@@ -69,12 +73,24 @@ function Choices({ choices, said, onEnter }: Given & { choices: readonly string[
   );
 }
 
+/** What may be typed, in the unit that stands beside the field. */
+function useHint({ path, kind, unit, range, hint }: Question): string {
+  const units = useUnits();
+  const { pairs } = useWords().units;
+  const beside = unitBeside(path, units);
+  if (beside === undefined || beside === (unit ?? USUAL_UNITS.length)) return hint;
+  if (kind === "points") return pairs;
+  return range ? shownRange(range, beside === units.mass ? "mass" : "length", units) : hint;
+}
+
 const HAS_KEYS: readonly Question["kind"][] = ["measured", "whole-number"];
 /** Reasons why a reading is missing that can be given with one key. */
 const MISSING = ["unknown", "not-looked"] as const;
 
-function Typed({ question, typed, before, onType, onEnter }: Given) {
+function Typed({ question, typed, before, beforeUnit, onType, onEnter }: Given) {
   const words = useWords().visit;
+  const units = useUnits();
+  const beside = unitBeside(question.path, units) ?? question.unit;
   const field = useRef<HTMLInputElement & HTMLTextAreaElement>(null);
   useEffect(() => {
     field.current?.focus({ preventScroll: true });
@@ -119,10 +135,12 @@ function Typed({ question, typed, before, onType, onEnter }: Given) {
             onChange={({ target }) => onType(target.value)}
           />
         )}
-        {question.unit ? <span className="unit">{question.unit}</span> : null}
+        {beside ? <span className="unit">{beside}</span> : null}
       </div>
-      {isPoints ? <TraceTyped typed={typed} before={pairsIn(before)} /> : null}
-      {hasKeys ? <NumberKeys typed={typed} onType={onType} /> : null}
+      {isPoints ? (
+        <TraceTyped typed={typed} beside={beside ?? ""} before={pairsIn(before, beforeUnit ?? "")} />
+      ) : null}
+      {hasKeys ? <NumberKeys typed={typed} others={otherUnits(beside)} onType={onType} /> : null}
       <div className={hasKeys ? "dock-ends" : ""}>
         {hasKeys
           ? MISSING.map((word) => (

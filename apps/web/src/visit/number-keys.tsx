@@ -1,10 +1,26 @@
 import { useWords } from "../catalogue/use-words.ts";
 
+interface Given {
+  readonly typed: string;
+  /** Two units that may be typed instead of the one beside the field. */
+  readonly others: readonly [string, string];
+  readonly onType: (typed: string) => void;
+}
+
+const OTHERS: ReadonlyMap<string, readonly [string, string]> = new Map([
+  ["in", ["mm", "cm"]],
+  ["kg", ["lb", "st"]],
+  ["lb", ["kg", "st"]],
+]);
+
+export const otherUnits = (beside: string | undefined): readonly [string, string] =>
+  OTHERS.get(beside ?? "") ?? ["in", "cm"];
+
 /** Big digits for a cold thumb. They write into the field as a keyboard would. */
-export function NumberKeys({ typed, onType }: { typed: string; onType: (typed: string) => void }) {
+export function NumberKeys({ typed, others, onType }: Given) {
   const words = useWords().visit;
   const sign = (text: string) => <Key key={text} sign={text} onPress={() => onType(typed + text)} />;
-  // A unit may be typed behind a figure; without one the usual unit is meant.
+  // A unit may be typed behind a figure; without one that beside the field is meant.
   const unit = (name: string) => <Key key={name} sign={name} onPress={() => onType(`${typed} ${name}`)} />;
   const minus = () => onType(typed.startsWith("-") ? typed.slice(1) : `-${typed}`);
   return (
@@ -14,10 +30,10 @@ export function NumberKeys({ typed, onType }: { typed: string; onType: (typed: s
       {["4", "5", "6"].map(sign)}
       <Key sign="−" name={words.minus} onPress={minus} />
       {["7", "8", "9"].map(sign)}
-      {unit("in")}
+      {unit(others[0])}
       <Key sign="." name={words.stop} onPress={() => onType(`${typed}.`)} />
       {["0", "/"].map(sign)}
-      {unit("cm")}
+      {unit(others[1])}
     </div>
   );
 }

@@ -17,7 +17,7 @@ import {
   type Statement,
   type VisitDraft,
 } from "../records.ts";
-import { type Problem, sha256Hex } from "../road.ts";
+import { type Problem, sha256Hex, type UnitsChosen, withUnitBeside } from "../road.ts";
 
 /** What the screens of one visit show. */
 export interface VisitShown {
@@ -58,10 +58,11 @@ export class OpenVisit {
     return opened;
   }
 
-  /** Takes what was typed at a question; what is refused is returned, and nothing was kept. */
-  answer(path: string, typed: string): Promise<Problem | undefined> {
+  /** Takes what was typed at a question, a bare number in the unit beside it; what is refused is returned, and nothing was kept. */
+  answer(path: string, typed: string, units: UnitsChosen): Promise<Problem | undefined> {
     return this.practice.inTurn(async () => {
-      const answered = answerAsStatements(this.shown.get().draft.file, path, typed);
+      const { file } = this.shown.get().draft;
+      const answered = answerAsStatements(file, path, withUnitBeside(file, path, typed, units));
       if (!answered.ok) return answered.problem;
       await this.write(answered.statements);
       return undefined;

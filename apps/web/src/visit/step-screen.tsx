@@ -2,11 +2,12 @@ import { useEffect, useRef, useState, useSyncExternalStore } from "react";
 import { useWords } from "../catalogue/use-words.ts";
 import { NotKept } from "../records.ts";
 import type { Problem, Question } from "../road.ts";
+import { useUnits } from "../units/units.ts";
 import { Dock } from "./dock.tsx";
 import type { OpenVisit } from "./open-visit.ts";
 import { saidWords } from "./said-words.ts";
 import { StepPhotos } from "./step-photos.tsx";
-import { askedNow, type Step, saidAt } from "./steps.ts";
+import { askedNow, askedNow, lineUnit, type Step, type Step, saidAt, saidAt } from "./steps.ts";
 import { keepTyping, typedBefore } from "./typing.ts";
 
 interface Given {
@@ -24,6 +25,7 @@ export function StepScreen({ visit, step, next }: Given) {
   const [path, setPath] = useState(
     () => asked.find((one) => saidAt(draft, one) === undefined)?.path ?? asked[0]?.path,
   );
+  const units = useUnits();
   const [typed, setTyped] = useState("");
   const [problem, setProblem] = useState<Problem>();
   const [aloud, setAloud] = useState(false);
@@ -57,7 +59,7 @@ export function StepScreen({ visit, step, next }: Given) {
     if (!question) return;
     if (text.trim() === "") return goOn();
     try {
-      const refused = await visit.answer(question.path, text);
+      const refused = await visit.answer(question.path, text, units);
       if (refused) setProblem(refused);
       else goOn();
     } catch (error) {
@@ -87,6 +89,7 @@ export function StepScreen({ visit, step, next }: Given) {
           question={question}
           said={saidAt(draft, question)}
           before={before && saidAt(before, question)}
+          beforeUnit={before && lineUnit(before, question)}
           typed={typed}
           problem={problem}
           onType={type}

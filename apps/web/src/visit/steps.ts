@@ -1,6 +1,6 @@
 import type { Catalogue } from "../catalogue/en.ts";
 import type { VisitDraft } from "../records.ts";
-import { getAt, isAsked, ORDER_OF_WORK, type Question, questions, stepsOf } from "../road.ts";
+import { getAt, isAsked, ORDER_OF_WORK, type Question, questions, stepsOf, USUAL_UNITS } from "../road.ts";
 
 /** One step of a visit, in the order of the work: questions of the case, or a screen of its own. */
 export type Step =
@@ -25,6 +25,12 @@ export function stepsFor(horses: number, { visit }: Catalogue): readonly Step[] 
 
 /** What stands at a question, as typed; undefined where nothing was said. */
 export const saidAt = ({ file }: VisitDraft, { path }: Question): unknown => getAt(file, stepsOf(path));
+
+/** The unit that a line's points were typed in; the usual one where none was said. */
+export function lineUnit({ file }: VisitDraft, { path }: Question): string {
+  const said = getAt(file, stepsOf(path.replace(/points$/, "unit")));
+  return typeof said === "string" ? said : USUAL_UNITS.length;
+}
 
 /** Questions that are put now: some hang on an earlier answer. */
 export const askedNow = (step: Step, { file }: VisitDraft): readonly Question[] =>
