@@ -95,6 +95,12 @@ const closed = [
     to: { path: "^node_modules/(pdfkit|@types/pdfkit)/" },
   },
   {
+    name: "zip-library-behind-zip",
+    comment: "zip.js lives behind bridges/zip alone: hand it paths and bytes.",
+    from: { pathNot: "^bridges/zip/" },
+    to: { path: "^node_modules/@zip\\.js/" },
+  },
+  {
     name: "node-stays-outside",
     comment:
       "Node's own modules belong in apps/cli, apps/server, evidence, scripts and a bridge's *-node files: the rest runs in a browser too.",

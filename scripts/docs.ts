@@ -1,6 +1,7 @@
 // npm run docs: writes the pages that are made from the program; with --check only says which are not current.
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { describeTables } from "../core/src/report/copy/tables.ts";
 import { describeCase, describeJob, describeStock } from "../core/src/survey/describe.ts";
 import { commandsPage } from "./docs/commands-page.ts";
 import { readmeWithIdea } from "./docs/idea.ts";
@@ -11,6 +12,7 @@ const pages: Readonly<Record<string, () => string>> = {
   "docs/reference/case-file.md": describeCase,
   "docs/reference/stock-file.md": describeStock,
   "docs/reference/job-file.md": describeJob,
+  "docs/reference/tables.md": describeTables,
   "docs/reference/commands.md": commandsPage,
   "docs/reference/limits.md": limitsPage,
   "README.md": readmeWithIdea,

@@ -1,4 +1,3 @@
-import { readFile } from "node:fs/promises";
 import { GRAPH_KINDS } from "@treewright/core/records/kinds.ts";
 import { revealed } from "@treewright/core/records/personal.ts";
 import { readRecords } from "@treewright/core/records/records-file.ts";
@@ -12,6 +11,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { fileOf, surveyOf } from "../answer/examples.ts";
 import { type ServedPage, servePage } from "../page/served-page.ts";
 import { FittersHand } from "./hand.ts";
+import { copiedOut, recordsIn } from "./phone.ts";
 
 /*
  * A whole visit typed at the screens, question by question, is the case that its file tells: the same survey, so the same answers.
@@ -72,8 +72,7 @@ test("a visit typed question by question is the case of its file", async () => {
   expect(taken).toBeGreaterThan(150);
   const subject = /visit\/([0-9a-f-]+)/.exec(page.url())?.[1];
   await page.goto(`${served.url}#/data`);
-  const [download] = await Promise.all([page.waitForEvent("download"), page.click("button.main")]);
-  const read = readRecords((await readFile(await download.path(), "utf8")).split("\n"));
+  const read = readRecords((await recordsIn(await copiedOut(page))).split("\n"));
   if (!read.ok) throw new Error("the records are read");
   const { entries, people } = read.records;
   const own = entries.filter((one) => one.subject === subject);

@@ -1,12 +1,13 @@
 import { lazy, Suspense, useEffect, useState } from "react";
 import { directionOf, LANGUAGES, WordsOf } from "./catalogue/use-words.ts";
-import { DataScreen } from "./data/data-screen.tsx";
 import { FirstScreen } from "./home/first-screen.tsx";
 import type { Practice } from "./practice/practice.ts";
 import { useRoute } from "./route.ts";
 import { VisitScreen } from "./visit/visit-screen.tsx";
 
 const HorseScreen = lazy(() => import("./horse/horse-screen.tsx"));
+/** Copying and bringing in is a part of its own, fetched when it is wanted and kept for work without signal as all else. */
+const DataScreen = lazy(() => import("./data/data-screen.tsx"));
 
 /** The app: one practice, its visits, and where one is among them. */
 export function App({ practice, language }: { practice: Practice; language: string }) {
@@ -29,7 +30,11 @@ export function App({ practice, language }: { practice: Practice; language: stri
           <HorseScreen key={route.horse} practice={practice} horse={route.horse} />
         </Suspense>
       ) : null}
-      {route.screen === "data" ? <DataScreen practice={practice} /> : null}
+      {route.screen === "data" ? (
+        <Suspense fallback={null}>
+          <DataScreen practice={practice} />
+        </Suspense>
+      ) : null}
       {route.screen === "visit" ? (
         <VisitScreen
           key={route.subject}

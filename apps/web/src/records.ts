@@ -1,4 +1,5 @@
 /** All of core's records that the page knows, in one place. */
+export { CSV_LIMITS } from "@treewright/core/engine/csv.ts";
 export { grouped } from "@treewright/core/engine/grouped.ts";
 export { type Entry, isWhole, sealed } from "@treewright/core/records/entry.ts";
 export { endsOf, graphOf, merged } from "@treewright/core/records/graph.ts";
@@ -11,12 +12,18 @@ export {
   revealed,
   SALT_BYTES,
 } from "@treewright/core/records/personal.ts";
-export { linesOf, type Photo, readRecords } from "@treewright/core/records/records-file.ts";
+export { photoPath } from "@treewright/core/records/photo-file.ts";
+export { linesOf, type Photo, type Records, readRecords } from "@treewright/core/records/records-file.ts";
+export type { Refusal } from "@treewright/core/records/refusal.ts";
 export { counting, standingOf } from "@treewright/core/records/stands.ts";
 export { agreementText } from "@treewright/core/report/agreement-text.ts";
+export { pageOf } from "@treewright/core/report/copy/page.ts";
+export { tablesOf } from "@treewright/core/report/copy/tables.ts";
+export { type ToldPaper, visitsTold } from "@treewright/core/report/copy/visit-told.ts";
 export { type VisitDraft, visitDraft } from "@treewright/core/survey/recorded/draft.ts";
 export { type CitedPhoto, citing, photoPlace, photosOf } from "@treewright/core/survey/recorded/photos.ts";
 export { isPersonal, LASTING, OF_VISIT } from "@treewright/core/survey/recorded/places.ts";
+export { type RowIn, type RowsIn, rowsIn } from "@treewright/core/survey/recorded/rows-in.ts";
 export {
   SIGNATURE_LIMITS,
   SIGNS_AS,

@@ -51,3 +51,11 @@ export const ORDER_OF_WORK: readonly Section[] = [
 
 /** Places that no question fills: the file's own marks, and marks of an invented example. */
 export const NOT_ASKED = ["format", "version", "title", "invented"] as const;
+
+/** Whether a path of the schema (`horses[].body.topline`) lies at or below a place that a section names. */
+export const inPlace = (path: string, place: string): boolean =>
+  path === place || path.startsWith(`${place}.`) || path.startsWith(`${place}[`);
+
+/** The section in which a place is asked, `horses[0].girthed.clearanceTop` or `horses[].girthed.clearanceTop`; none for a file's own marks. */
+export const sectionOf = (path: string): Section | undefined =>
+  ORDER_OF_WORK.find(({ asks }) => asks.some((place) => inPlace(path.replace(/\[\d+\]/g, "[]"), place)));

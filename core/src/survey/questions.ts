@@ -1,7 +1,7 @@
 import { show, usualUnit } from "../engine/quantity/index.ts";
 import { STATIONS } from "../terms/places.ts";
 import { aboutPath } from "./about-path.ts";
-import { ORDER_OF_WORK } from "./order-of-work.ts";
+import { inPlace, ORDER_OF_WORK } from "./order-of-work.ts";
 import { getAt, stepsOf } from "./path.ts";
 import { FIELDS, type FieldKind, type FieldRecord } from "./schema-fields.ts";
 
@@ -73,9 +73,6 @@ function placesFor(place: string, horses: number): Placed[] {
     })),
   );
 }
-
-const inPlace = (path: string, place: string): boolean =>
-  path === place || path.startsWith(`${place}.`) || path.startsWith(`${place}[`);
 
 /** Leaves of a list once for each item, the item's first question foremost. */
 function byItem(leaves: readonly FieldRecord[]): Placed[] {

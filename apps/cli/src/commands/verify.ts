@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { dirname, join } from "node:path";
 import { GRAPH_KINDS } from "@treewright/core/records/kinds.ts";
+import { photoPath } from "@treewright/core/records/photo-file.ts";
 import { type Photo, readRecords } from "@treewright/core/records/records-file.ts";
 import { FAULTS, verify as verifyEntries } from "@treewright/core/records/verify.ts";
 import { wrap } from "../columns.ts";
@@ -11,19 +12,10 @@ import { bytesIfThere, linesOf } from "../files.ts";
 import { foundInWords } from "../found-text.ts";
 import { problemLines } from "../open-case.ts";
 
-/** Photos of an export lie beside its file, in this folder, under their hash. */
-const PHOTOS = "photos";
-
-const ENDING: Readonly<Record<Photo["type"], string>> = {
-  "image/jpeg": "jpg",
-  "image/png": "png",
-  "image/webp": "webp",
-  "image/heic": "heic",
-};
-
 function photoFaults(photos: readonly Photo[], file: string): readonly string[] {
-  return photos.flatMap(({ hash, type }) => {
-    const path = join(dirname(file), PHOTOS, `${hash}.${ENDING[type]}`);
+  return photos.flatMap((photo) => {
+    const { hash } = photo;
+    const path = join(dirname(file), photoPath(photo));
     const bytes = bytesIfThere(path);
     if (bytes === undefined) return [`photo ${path}: it is not there`];
     const read = createHash("sha256").update(bytes).digest("hex");

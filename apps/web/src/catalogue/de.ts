@@ -161,9 +161,6 @@ export const DE: Catalogue = {
   data: {
     title: "Ihre Daten",
     says: "Alles Aufgezeichnete liegt nur auf diesem Gerät. Ein Browser kann es löschen: Kopieren Sie es anderswohin.",
-    exportAll: "Alles in eine Datei kopieren",
-    importFile: "Eine Datei mit Aufzeichnungen einlesen",
-    brought: (entries) => `${entries} Einträge wurden eingelesen.`,
     counts: (entries, photos) => `${entries} Einträge, ${photos} Fotos.`,
     persisted: "Der Browser wurde gebeten, diese Daten zu behalten, und hat zugestimmt.",
     notPersisted:
@@ -258,5 +255,49 @@ export const DE: Catalogue = {
       "Der Abstand des Kopfs wurde nicht abgelesen: Er steht dort, wo er nach der Rechnung aufliegt.",
     noLast: "Von einem früheren Besuch gibt es keine vordere Abnahme.",
     warm: "warm",
+  },
+  copy: {
+    title: "Alles kopieren",
+    says: "Eine ZIP-Datei mit allem Aufgezeichneten, Fotos, Briefen und Blättern, Tabellen für eine Tabellenrechnung und einer Seite, die sich ohne diese App öffnet. Sie enthält Namen im Klartext: Verwahren Sie sie wie das Buch, das sie ersetzt.",
+    withPapers:
+      "Mit Brief und Blatt jedes beendeten Besuchs. Sie werden neu ausgerechnet, das kann Minuten dauern.",
+    all: "Alles in eine Datei kopieren",
+    goOn: "Ohne die übrigen Papiere weitermachen",
+    making: (number, of, horse) => `Brief und Blatt zu Besuch ${number} von ${of} entstehen: ${horse}.`,
+    packing: "Die Datei entsteht.",
+    done: (kB, papers, without) =>
+      `Die Datei wurde dem Browser übergeben: ${kB} kB, mit Papieren zu ${papers} Besuchen${without === 0 ? "" : `; ${without} haben keine, ihre Seite sagt warum`}. Sehen Sie nach, ob sie liegt, wo Sie sie verwahren.`,
+    failed: (why) => `Es ging nicht, und hier wurde nichts geändert: ${why}.`,
+    waits: (days) => `Etwas hier ist seit ${days} Tagen nicht kopiert.`,
+    waitsWhy:
+      "Dieses Gerät kann verloren gehen, und ein Browser kann löschen, was er verwahrt. Eine Woche ist unsere eigene Grenze: so viel, wie man noch einmal aufschreiben würde.",
+    goCopy: "Jetzt kopieren",
+    bringTitle: "Eine Kopie einlesen",
+    bringSays:
+      "Eine ZIP-Datei, die hier oder auf einem anderen Gerät kopiert wurde, oder die Aufzeichnungen daraus. Was hier ist, bleibt; was gleich ist, wird einmal gehalten.",
+    bringFile: "Eine Kopie wählen",
+    reading: "Die Kopie wird gelesen.",
+    brought: (entries, photos, notBeside) =>
+      `${entries} Einträge wurden eingelesen, und ${photos} Fotos.${notBeside === 0 ? "" : ` ${notBeside} Fotos sind genannt und kamen nicht mit der Datei.`}`,
+    tableTitle: "Pferde und Besitzer aus einer Tabelle",
+    tableSays:
+      "Eine CSV-Datei in UTF-8, deren erste Zeile die Spalten nennt: Pferd, Besitzer, Stall, Reiter, Sattel, Tag, gefragt. Jede Zeile beginnt einen Besuch. Sie sehen zuerst, was aus jeder würde.",
+    tableFile: "Eine Tabelle wählen",
+    rowsWould: (taken, refused) =>
+      `${taken} Zeilen würden je einen Besuch beginnen; ${refused} werden abgelehnt. Noch ist nichts geschrieben.`,
+    notTaken: (names) => `Spalten, die nicht genommen werden: ${names}.`,
+    row: (row) => `Zeile ${row}`,
+    rowBecomes: (people) =>
+      people ? "Ein Besuch; Namen von Menschen liegen getrennt und lassen sich löschen." : "Ein Besuch.",
+    rowNot: "Nicht genommen.",
+    rowsBegin: (count) => (count === 1 ? "Diesen Besuch beginnen" : `Diese ${count} Besuche beginnen`),
+    rowsLeave: "Nichts schreiben",
+    rowsBegun: (begun, of) =>
+      begun === of
+        ? `${begun} Besuche wurden begonnen.`
+        : `${begun} von ${of} Besuchen wurden begonnen; die anderen wurden nicht gesichert.`,
+    room: "Platz auf diesem Gerät",
+    photosRefused:
+      "Der Platz ist knapp: Kein neues Foto wird gesichert, damit Ablesungen es noch werden. Kopieren Sie Ihre Daten, dann schaffen Sie Platz.",
   },
 };

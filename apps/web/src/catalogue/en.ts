@@ -156,9 +156,6 @@ export const EN = {
   data: {
     title: "Your data",
     says: "Everything that was recorded lies on this device alone. A browser may clear it: copy it elsewhere.",
-    exportAll: "Copy everything to a file",
-    importFile: "Bring in a file of records",
-    brought: (entries: number) => `${entries} entries were brought in.`,
     counts: (entries: number, photos: number) => `${entries} entries, ${photos} photos.`,
     persisted: "The browser was asked to keep this data, and agreed.",
     notPersisted: "The browser has not agreed to keep this data: install the app, and copy your data often.",
@@ -246,6 +243,51 @@ export const EN = {
     headAsComputed: "The head’s clearance was not read: it stands where the calculation has it rest.",
     noLast: "There is no front trace of a visit before.",
     warm: "warm",
+  },
+  copy: {
+    title: "Copy everything",
+    says: "One ZIP file with all that was recorded, photos, letters and sheets, tables for a spreadsheet, and a page that opens without this app. It holds names in plain text: keep it as you keep the book it replaces.",
+    withPapers:
+      "With letter and sheet of each finished visit. They are worked out anew, which can take minutes.",
+    all: "Copy everything to one file",
+    goOn: "Go on without the other papers",
+    making: (number: number, of: number, horse: string) =>
+      `Letter and sheet of visit ${number} of ${of} are being made: ${horse}.`,
+    packing: "The file is being made.",
+    done: (kB: number, papers: number, without: number) =>
+      `The file was handed to the browser: ${kB} kB, with papers of ${papers} visits${without === 0 ? "" : `; ${without} have none, and its page says why`}. Look that it is where you keep it.`,
+    failed: (why: string) => `It did not work, and nothing here was changed: ${why}.`,
+    waits: (days: number) => `Something here has not been copied for ${days} days.`,
+    waitsWhy:
+      "This device may be lost, and a browser may clear what it keeps. A week is our own limit: as much as one would still write down again.",
+    goCopy: "Copy it now",
+    bringTitle: "Bring a copy in",
+    bringSays:
+      "A ZIP file that was copied here or on another device, or the records out of it. What is here stays; what is the same is kept once.",
+    bringFile: "Choose a copy",
+    reading: "The copy is being read.",
+    brought: (entries: number, photos: number, notBeside: number) =>
+      `${entries} entries were brought in, and ${photos} photos.${notBeside === 0 ? "" : ` ${notBeside} photos are named and did not come with the file.`}`,
+    tableTitle: "Horses and owners from a table",
+    tableSays:
+      "A CSV file in UTF-8 whose first row names its columns: horse, owner, yard, rider, saddle, day, asked. Each row begins a visit. You see first what each would become.",
+    tableFile: "Choose a table",
+    rowsWould: (taken: number, refused: number) =>
+      `${taken} rows would each begin a visit; ${refused} are refused. Nothing is written yet.`,
+    notTaken: (names: string) => `Columns that are not taken: ${names}.`,
+    row: (row: number) => `Row ${row}`,
+    rowBecomes: (people: boolean) =>
+      people ? "A visit; names of people are kept apart and can be erased." : "A visit.",
+    rowNot: "Not taken.",
+    rowsBegin: (count: number) => (count === 1 ? "Begin this visit" : `Begin these ${count} visits`),
+    rowsLeave: "Write nothing",
+    rowsBegun: (begun: number, of: number) =>
+      begun === of
+        ? `${begun} visits were begun.`
+        : `${begun} of ${of} visits were begun; the others were not kept.`,
+    room: "Room on this device",
+    photosRefused:
+      "Room is short: no new photo is kept, so that readings still are. Copy your data elsewhere, then make room.",
   },
 } as const;
 

@@ -31,11 +31,11 @@ export function FirstScreen({ practice, language, onLanguage }: Given) {
         <Looks />
       </header>
       <main className="app-main">
-        <SavedLine practice={practice} />
+        <SavedLine practice={practice} remind />
         <OfflineLine />
         {visits.some(({ invented }) => invented) ? <p className="demo">{first.demo}</p> : null}
         {note === "" ? null : <p>{note}</p>}
-        {unfinished.map((visit) => (
+        {unfinished.slice(0, MOST_AS_NEXT).map((visit) => (
           <VisitRow key={visit.subject} visit={visit} isNext before={practice.visitBefore(visit)} />
         ))}
         <BeginVisit practice={practice} />
@@ -50,6 +50,11 @@ export function FirstScreen({ practice, language, onLanguage }: Given) {
           </p>
           {visits.length === 0 ? <p>{first.nothingYet}</p> : null}
           <ul className="visit-list">
+            {unfinished.slice(MOST_AS_NEXT, MOST_SHOWN).map((visit) => (
+              <li key={visit.subject}>
+                <VisitRow visit={visit} before={undefined} />
+              </li>
+            ))}
             {before.slice(0, MOST_SHOWN).map((visit) => (
               <li key={visit.subject}>
                 <VisitRow visit={visit} before={undefined} />
@@ -91,6 +96,9 @@ function OfflineLine() {
     </p>
   );
 }
+
+/** Visits that are shown large; a table brought in may begin hundreds. */
+const MOST_AS_NEXT = 5;
 
 /** Rows shown at once; a few letters find the others. */
 const MOST_SHOWN = 60;

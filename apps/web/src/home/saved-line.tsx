@@ -1,25 +1,40 @@
 import { useSyncExternalStore } from "react";
 import { useWords } from "../catalogue/use-words.ts";
+import { daysSince, waitsTooLong } from "../practice/old-copy.ts";
 import type { Practice } from "../practice/practice.ts";
 
-const DAY_MS = 86_400_000;
-
-/** Always there: what is saved here, what is not yet copied elsewhere, and how old the last copy is. */
-export function SavedLine({ practice }: { practice: Practice }) {
-  const { saved } = useWords();
-  const { copiedAt, notCopied, trouble } = useSyncExternalStore(practice.shown.listen, practice.shown.get);
+/**
+ * Always there: what is saved here, what is not yet copied elsewhere, how old the last copy is, and whether that is too old.
+ * `remind`: with the way to a copy, where the screen has no other.
+ */
+export function SavedLine({ practice, remind = false }: { practice: Practice; remind?: boolean }) {
+  const { saved, copy } = useWords();
+  const shown = useSyncExternalStore(practice.shown.listen, practice.shown.get);
+  const { copiedAt, notCopied, trouble, waitsSince } = shown;
   if (trouble)
     return (
       <p className="saved-here problem" role="alert">
         {saved[trouble]}
       </p>
     );
-  const days =
-    copiedAt === undefined ? undefined : Math.floor((practice.machine.now() - Date.parse(copiedAt)) / DAY_MS);
+  const now = practice.machine.now();
+  const days = daysSince(copiedAt, now);
+  const waits = notCopied > 0 ? waitsTooLong(waitsSince, now) : undefined;
   return (
-    <p className="saved-here">
-      {saved.here} {saved.notCopied(notCopied)}{" "}
-      {days === undefined ? saved.never : saved.copied(days < 1 ? saved.today : saved.daysAgo(days))}
-    </p>
+    <>
+      <p className="saved-here">
+        {saved.here} {saved.notCopied(notCopied)}{" "}
+        {days === undefined ? saved.never : saved.copied(days < 1 ? saved.today : saved.daysAgo(days))}
+        {waits === undefined || remind ? null : ` ${copy.waits(waits)}`}
+      </p>
+      {waits !== undefined && remind ? (
+        <p className="copy-old">
+          <strong>{copy.waits(waits)}</strong> {copy.waitsWhy}
+          <a className="key" href="#/data">
+            {copy.goCopy}
+          </a>
+        </p>
+      ) : null}
+    </>
   );
 }

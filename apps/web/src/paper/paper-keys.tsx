@@ -5,6 +5,7 @@ import type { Desk } from "../desk/desk.ts";
 import { PAPER_KINDS, type PaperKind } from "../road.ts";
 import { PAPER_WORDS } from "../words.ts";
 import type { Press } from "./press.ts";
+import { pressWorker } from "./press-worker.ts";
 
 /** Letter, sheet and template, made on this device as PDF. */
 export function PaperKeys({ desk }: { desk: Desk }) {
@@ -15,7 +16,7 @@ export function PaperKeys({ desk }: { desk: Desk }) {
     if (desk.answer === undefined) return;
     setTold(`${PAPER_WORDS[kind].name}: being made on this device.`);
     // The press is a part of its own, fetched when the first paper is wanted.
-    press.current ??= wrap<Press>(new Worker(new URL("./press.ts", import.meta.url), { type: "module" }));
+    press.current ??= wrap<Press>(pressWorker());
     try {
       const bytes = await press.current.print(kind, desk.text, desk.answer);
       if (bytes === undefined)

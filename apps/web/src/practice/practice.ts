@@ -35,12 +35,15 @@ export interface Shown {
   readonly copiedAt: string | undefined;
   /** Visits that were written to since then. */
   readonly notCopied: number;
+  /** Moment at which the first of them was written to, in UTC; undefined where that was not noted. */
+  readonly waitsSince: string | undefined;
   /** Why the last thing could not be kept. */
   readonly trouble: "full" | "newer" | "closed" | "other" | undefined;
 }
 
 const COPIED = "copied-at";
 const WRITTEN = "written-since-copy";
+const WAITS = "waits-since";
 
 /** One practice on one device: its store, its pen, and what all screens show of it. Commits first, and changes what is shown after. */
 export class Practice {
@@ -68,10 +71,12 @@ export class Practice {
     const visits = (await store.cards(VISIT)).map(listed);
     const copiedAt = await store.noted(COPIED);
     const written = await writtenSince(store);
+    const waitsSince = (await store.noted(WAITS)) || (written.size > 0 ? copiedAt : undefined);
     return new Practice(store, machine, writer, people, {
       visits,
       copiedAt,
       notCopied: written.size,
+      waitsSince,
       trouble: undefined,
     });
   }
@@ -162,7 +167,8 @@ export class Practice {
     const copiedAt = new Date(this.machine.now()).toISOString();
     await this.store.note(COPIED, copiedAt);
     await this.store.note(WRITTEN, "[]");
-    this.shown.change({ copiedAt, notCopied: 0 });
+    await this.store.note(WAITS, "");
+    this.shown.change({ copiedAt, notCopied: 0, waitsSince: undefined });
   }
 
   /** Entries that came from elsewhere: another tab, or a file. */
@@ -192,10 +198,13 @@ export class Practice {
     this.people = everyone;
     const written = (await writtenSince(this.store)).add(subject);
     await this.store.note(WRITTEN, JSON.stringify([...written]));
+    const waitsSince = this.shown.get().waitsSince ?? new Date(this.machine.now()).toISOString();
+    await this.store.note(WAITS, waitsSince);
     const others = this.shown.get().visits.filter((one) => one.subject !== subject);
     this.shown.change({
       visits: [...others, listed(card)].sort(byRank),
       notCopied: written.size,
+      waitsSince,
       trouble: undefined,
     });
   }

@@ -5,32 +5,25 @@ import {
   grouped,
   type Held,
   isWhole,
-  linesOf,
   OF_VISIT,
-  readRecords,
+  type Records,
+  type Refusal,
   type Store,
 } from "../records.ts";
 
-/** Everything of a store as the text of one file of records. */
-export async function recordsText(store: Store): Promise<string> {
-  const entries: Entry[] = [];
-  for await (const piece of store.everyEntry()) entries.push(...piece);
-  const records = { people: await store.people(), photos: await store.photos(), entries };
-  return `${[...linesOf(records)].join("\n")}\n`;
-}
-
-export type Brought =
+export type RecordsBrought =
   | { readonly ok: true; readonly entries: number }
-  | { readonly ok: false; readonly where: string; readonly read: string; readonly allowed: string };
+  | ({ readonly ok: false } & Refusal);
 
 /**
- * The records of a file into the store: all of them or none. A file in which an entry is not what was recorded is refused: it would
+ * Records into the store: all of them or none. `before` puts what the entries cite, once they are known to be whole. A file in which an entry is not what was recorded is refused: it would
  * stand in the place of the true one. Who was erased, here or there, stays erased. Cards are made anew from the entries.
  */
-export async function bringRecords(practice: Practice, text: string): Promise<Brought> {
-  const read = readRecords(text.split(/\r?\n/));
-  if (!read.ok) return { ok: false, ...(read.refusals[0] ?? { where: "", read: "", allowed: "" }) };
-  const { entries } = read.records;
+export async function bringRecords(
+  practice: Practice,
+  { entries, people: added }: Records,
+  before: () => Promise<void> = async () => undefined,
+): Promise<RecordsBrought> {
   const changed = entries.find((entry) => !isWhole(entry));
   if (changed)
     return {
@@ -39,7 +32,7 @@ export async function bringRecords(practice: Practice, text: string): Promise<Br
       read: "something else than was recorded",
       allowed: "entries as they were written",
     };
-  const people = await notErased(practice.store, read.records.people, entries);
+  const people = await notErased(practice.store, added, entries);
   const everyone = [...(await practice.store.people()), ...people];
   const cards = await Promise.all(
     [...grouped(entries, ({ subject }) => subject)].filter(isVisit).map(async ([subject, own]) => {
@@ -47,6 +40,7 @@ export async function bringRecords(practice: Practice, text: string): Promise<Br
       return cardOf(subject, [...here, ...own], everyone, practice.machine);
     }),
   );
+  await before();
   await practice.store.keep({ entries, people, cards });
   await practice.heard();
   return { ok: true, entries: entries.length };

@@ -1,0 +1,47 @@
+import { useState } from "react";
+import { useWords } from "../catalogue/use-words.ts";
+import type { Practice } from "../practice/practice.ts";
+import { bring } from "./bring.ts";
+
+/** A copy of this app, or its file of records, into the store. */
+export function BringIn({ practice, onDone }: { practice: Practice; onDone: () => void }) {
+  const { copy, visit } = useWords();
+  const [said, setSaid] = useState("");
+  const bringIn = async (file: File | undefined) => {
+    if (!file) return;
+    setSaid(copy.reading);
+    try {
+      const brought = await bring(practice, file);
+      setSaid(
+        brought.ok
+          ? copy.brought(brought.entries, brought.photos, brought.photosNotBeside)
+          : visit.refused(`${brought.where}: ${brought.read}`, brought.allowed),
+      );
+    } catch (error) {
+      setSaid(copy.failed(error instanceof Error ? error.message : String(error)));
+    }
+    onDone();
+  };
+  return (
+    <section className="data-part" aria-labelledby="bring">
+      <h2 id="bring">{copy.bringTitle}</h2>
+      <p>{copy.bringSays}</p>
+      <p className="app-links">
+        <label className="key">
+          {copy.bringFile}
+          <input
+            className="only-heard"
+            type="file"
+            accept=".zip,.jsonl"
+            onChange={({ target }) => {
+              void bringIn(target.files?.[0]);
+              // The same file may be chosen again.
+              target.value = "";
+            }}
+          />
+        </label>
+      </p>
+      <p role="status">{said}</p>
+    </section>
+  );
+}

@@ -1,0 +1,91 @@
+import { BlobReader, type FileEntry, ZipReader } from "@zip.js/zip.js/lib/zip-core-native.js";
+
+/** What a pack may hold. Files: count; bytes: as unpacked. */
+export interface PackLimits {
+  readonly files: number;
+  readonly bytes: number;
+}
+
+/** Why a pack was not opened, or a file in it not read. */
+export class NotRead extends Error {
+  constructor(
+    readonly why: "no-pack" | "name" | "twice" | "locked" | "too-many" | "too-big" | "not-there" | "damaged",
+    /** The file that it is about, or the count that was read. */
+    readonly read: string,
+  ) {
+    super(`${why}: ${read}`);
+  }
+}
+
+export interface Pack {
+  /** Paths of the files, in their order. */
+  readonly paths: readonly string[];
+  /** The bytes of one file; throws `NotRead` where it is not there, is damaged, or has more than `mostBytes`. */
+  bytesOf(path: string, mostBytes: number): Promise<Uint8Array<ArrayBuffer>>;
+}
+
+/**
+ * Opens a ZIP by its list and unpacks nothing yet. Refused whole: names that lead out of a folder, two files of one name, a locked
+ * file, more files or more bytes than allowed. The list may lie about sizes, so each file is counted again as it is unpacked.
+ */
+export async function openPack(blob: Blob, limits: PackLimits): Promise<Pack> {
+  const entries = await listed(blob, limits.files);
+  const files = new Map<string, FileEntry>();
+  let bytes = 0;
+  for (const entry of entries) {
+    if (entry.directory) continue;
+    const { filename } = entry;
+    if (entry.encrypted) throw new NotRead("locked", filename);
+    if (files.has(filename)) throw new NotRead("twice", filename);
+    bytes += entry.uncompressedSize;
+    if (bytes > limits.bytes) throw new NotRead("too-big", String(bytes));
+    files.set(filename, entry);
+  }
+  return {
+    paths: [...files.keys()],
+    async bytesOf(path, mostBytes) {
+      const entry = files.get(path);
+      if (entry === undefined) throw new NotRead("not-there", path);
+      if (entry.uncompressedSize > mostBytes) throw new NotRead("too-big", path);
+      return counted(entry, Math.min(entry.uncompressedSize, mostBytes));
+    },
+  };
+}
+
+async function listed(blob: Blob, most: number) {
+  const entries = [];
+  try {
+    const reader = new ZipReader(new BlobReader(blob), { useWebWorkers: false, strictness: "strict" });
+    for await (const entry of reader.getEntriesGenerator()) {
+      if (entries.length === most) throw new NotRead("too-many", String(most + 1));
+      entries.push(entry);
+    }
+  } catch (error) {
+    if (error instanceof NotRead) throw error;
+    const name = error instanceof Error && "filename" in error ? String(error.filename) : undefined;
+    if (name !== undefined) throw new NotRead("name", name);
+    throw new NotRead("no-pack", error instanceof Error ? error.message : String(error));
+  }
+  return entries;
+}
+
+/** Unpacks into as many bytes as the list tells; the first one more ends it. */
+async function counted(entry: FileEntry, most: number): Promise<Uint8Array<ArrayBuffer>> {
+  const all = new Uint8Array(most);
+  let count = 0;
+  const into = new WritableStream<Uint8Array>({
+    write(chunk) {
+      if (count + chunk.length > most) throw new NotRead("too-big", entry.filename);
+      all.set(chunk, count);
+      count += chunk.length;
+    },
+  });
+  try {
+    await entry.getData(into, { useWebWorkers: false, checkSignature: true, strictness: "strict" });
+  } catch (error) {
+    if (error instanceof NotRead) throw error;
+    throw new NotRead("damaged", entry.filename);
+  }
+  if (count !== most) throw new NotRead("damaged", entry.filename);
+  return all;
+}
