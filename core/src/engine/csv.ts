@@ -41,7 +41,7 @@ export type CsvRead =
   | { readonly ok: true; readonly rows: readonly (readonly string[])[] }
   | { readonly ok: false; readonly where: string; readonly read: string; readonly allowed: string };
 
-const SEPARATORS = [";", ",", "\t"] as const;
+const SEPARATORS = [",", ";", "\t"] as const;
 
 /**
  * Rows of a table, cells parted by ";", "," or tab: by the one that stands most often in the first line outside quotes. Empty lines

@@ -58,8 +58,15 @@ const nameOf = ({ subject }: ToldVisit): string => (/^[0-9a-f-]{36}$/.test(subje
 
 const titleOf = (visit: ToldVisit): string => saidIn(visit, "horses[0].name") || "a horse without a name";
 
-const inList = (visit: ToldVisit): string =>
-  `<li><a href="#${nameOf(visit)}">${said(saidIn(visit, "visit.date"))} ${said(titleOf(visit))}</a></li>`;
+/** Letters of a name in the list of visits; its section has all of them. */
+const LONGEST_IN_LIST = 80;
+
+const inList = (visit: ToldVisit): string => {
+  const [day, title] = [saidIn(visit, "visit.date"), titleOf(visit)].map((text) =>
+    text.length > LONGEST_IN_LIST ? `${text.slice(0, LONGEST_IN_LIST)}…` : text,
+  );
+  return `<li><a href="#${nameOf(visit)}">${said(day ?? "")} ${said(title ?? "")}</a></li>`;
+};
 
 function section(visit: ToldVisit): string {
   const finished = ofVisitIn(visit, OF_VISIT.finished);
