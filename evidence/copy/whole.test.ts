@@ -12,7 +12,7 @@ import { bring } from "../../apps/web/src/data/bring.ts";
 import { copyOf, type Papers } from "../../apps/web/src/data/pack.ts";
 import type { Machine } from "../../apps/web/src/practice/machine.ts";
 import { Practice } from "../../apps/web/src/practice/practice.ts";
-import { HOSTILE } from "./told.ts";
+import { HOSTILE, OTHER } from "./told.ts";
 
 /*
  * What leaves one store and enters an empty one, by the store's twin in memory. What this cannot see: a browser's disk; that is
@@ -189,6 +189,25 @@ describe("a copy that is not what was written", () => {
       read: "something else than was recorded",
     });
     expect(await to.store.count()).toEqual({ entries: 0, photos: 0 });
+  });
+  it("of values that no screen would let in is kept and shown as nothing; a place far into a list is refused", async () => {
+    const from = await Practice.open(memoryStore(), machine(29));
+    await from.begin([
+      { at: "horses[0].name", value: { a: 1 } },
+      { at: "visit.place", value: [1] },
+      { at: "visit.date", value: 7 },
+    ]);
+    const to = await empty();
+    expect(await bring(to, await copyOf(from.store, NO_PAPERS, new Date(NOW)))).toMatchObject({ ok: true });
+    expect(to.shown.get().visits).toMatchObject([{ horseName: "", yard: "", day: "" }]);
+    const far = from.pen.state(OTHER, [], [{ at: "horses[999999999].age", value: 7 }], []);
+    await from.store.keep({ entries: far.entries });
+    const third = await empty();
+    expect(await bring(third, await copyOf(from.store, NO_PAPERS, new Date(NOW)))).toMatchObject({
+      ok: false,
+      read: "the place horses[999999999].age",
+    });
+    expect(await third.store.count()).toEqual({ entries: 0, photos: 0 });
   });
   it.each([
     ["a ZIP cut short", "PK\u0003\u0004 and no more"],

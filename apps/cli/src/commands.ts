@@ -3,6 +3,7 @@ import { answerCase } from "./commands/answer.ts";
 import { ask } from "./commands/ask.ts";
 import { check } from "./commands/check.ts";
 import { explain } from "./commands/explain.ts";
+import { exportRecords } from "./commands/export.ts";
 import { newCase } from "./commands/new.ts";
 import { passes } from "./commands/passes.ts";
 import { plates } from "./commands/plates.ts";
@@ -23,5 +24,6 @@ export const commands: readonly Command[] = [
   template,
   explain,
   verify,
+  exportRecords,
   schema,
 ];

@@ -11,6 +11,9 @@ import {
   type Store,
 } from "../records.ts";
 
+/** A list with a hole of so many items would fill the memory. Working limit, no source: no list of a case has a hundred. */
+const FAR_IN_A_LIST = /\[\d{4,}\]/;
+
 export type RecordsBrought =
   | { readonly ok: true; readonly entries: number }
   | ({ readonly ok: false } & Refusal);
@@ -31,6 +34,14 @@ export async function bringRecords(
       where: `entry ${changed.id}`,
       read: "something else than was recorded",
       allowed: "entries as they were written",
+    };
+  const far = entries.find(({ body }) => typeof body.at === "string" && FAR_IN_A_LIST.test(body.at));
+  if (far)
+    return {
+      ok: false,
+      where: `entry ${far.id}`,
+      read: `the place ${String(far.body.at).slice(0, 60)}`,
+      allowed: "places at most 999 items into a list",
     };
   const people = await notErased(practice.store, added, entries);
   const everyone = [...(await practice.store.people()), ...people];

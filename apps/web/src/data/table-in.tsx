@@ -82,7 +82,7 @@ function Row({ row: { row, reads, refused } }: { row: RowIn }) {
       {Object.entries(reads).map(([column, text]) => (
         <span key={column}>
           <bdi>{text}</bdi>
-          {"; "}
+          {", "}
         </span>
       ))}
       {refused ? (

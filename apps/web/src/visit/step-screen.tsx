@@ -7,7 +7,7 @@ import { Dock } from "./dock.tsx";
 import type { OpenVisit } from "./open-visit.ts";
 import { saidWords } from "./said-words.ts";
 import { StepPhotos } from "./step-photos.tsx";
-import { askedNow, askedNow, lineUnit, type Step, type Step, saidAt, saidAt } from "./steps.ts";
+import { askedNow, lineUnit, type Step, saidAt } from "./steps.ts";
 import { keepTyping, typedBefore } from "./typing.ts";
 
 interface Given {

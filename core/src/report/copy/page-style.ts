@@ -23,5 +23,6 @@ thead th{font-weight:700}
 td{font-weight:700;white-space:pre-line}
 @media (min-width:600px){dl>div{display:grid;grid-template-columns:14ch 1fr;gap:16px}}
 @media (prefers-color-scheme:dark){body{background:#14130f;color:#efeae0}a{color:#6fc7b5}dl>div,th,td{border-color:#3d392f}}
+@page{margin:15mm}
 @media print{body{max-width:none;padding:0;background:none;color:#000;font-size:10pt}nav{display:none}section{break-before:page;border-top:0}tr,dl>div{break-inside:avoid}a{color:inherit}}
 `;

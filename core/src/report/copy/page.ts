@@ -34,7 +34,7 @@ export function pageOf(visits: readonly ToldVisit[], { madeAt, without }: CopyTo
     "<body>",
     "<header>",
     "<h1>Visits</h1>",
-    `<p>Copied from Treewright at ${words(madeAt)} (UTC). ${counted(visits.length, "visit")}. Names stand here in plain text: keep this as you keep the book that it replaces.</p>`,
+    `<p>Copied from Treewright: ${words(moment(madeAt))}. ${counted(visits.length, "visit")}. Names stand here in plain text: keep this as you keep the book that it replaces.</p>`,
     "<p>What was read says nothing by itself. Vet, maker, licensed practice and local rules come first.</p>",
     "<p>Beside this page: <code>records.jsonl</code>, everything as it was recorded, which Treewright reads back; <code>tables</code>, for a spreadsheet; <code>photos</code>; <code>papers</code>.</p>",
     ...(without.length === 0 ? [] : [list(without.map((one) => said(one)))]),
@@ -81,7 +81,7 @@ function section(visit: ToldVisit): string {
       ["Rider", saidIn(visit, "rider.name")],
       ["Saddle", saidIn(visit, "saddle.name")],
       ["Asked", saidIn(visit, "visit.asked")],
-      ["Finished", finished === "" ? "not finished" : finished],
+      ["Finished", finished === "" ? "not finished" : moment(finished)],
     ]),
     answers(visit),
     ...agreed(visit),
@@ -90,6 +90,10 @@ function section(visit: ToldVisit): string {
     "</section>",
   ].join("\n");
 }
+
+/** A moment as records hold it, to the minute; anything else as it stands. */
+const moment = (text: string): string =>
+  text.replace(/^(\d{4}-\d\d-\d\d)T(\d\d:\d\d):\d\d\.\d{3}Z$/, "$1, $2 (UTC)");
 
 function ownerOf(visit: ToldVisit): string {
   const one = visit.said.find(({ at }) => at === "visit.owner");

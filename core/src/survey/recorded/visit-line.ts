@@ -38,12 +38,12 @@ export function visitLine({ file, ofVisit }: VisitDraft, subject: string): Visit
     horse: words(OF_VISIT.horse) || subject,
     saddle: words(OF_VISIT.saddle) || subject,
     last: words(OF_VISIT.last),
-    horseName: file.horses[0]?.name ?? "",
-    saddleName: file.saddle.name,
-    yard: file.visit.place ?? "",
-    day: file.visit.date,
+    horseName: text(file.horses[0]?.name),
+    saddleName: text(file.saddle.name),
+    yard: text(file.visit.place),
+    day: text(file.visit.date),
     minutes: count(OF_VISIT.plannedMinutes),
-    asked: file.visit.asked ?? "",
+    asked: text(file.visit.asked),
     begun: ofVisit.has(OF_VISIT.begun),
     finished: ofVisit.has(OF_VISIT.finished),
     done: words(OF_VISIT.done),
@@ -52,3 +52,6 @@ export function visitLine({ file, ofVisit }: VisitDraft, subject: string): Visit
     invented: file.invented === true,
   };
 }
+
+/** Records that came from elsewhere may hold anything at a place of words: a list shows words or nothing. */
+const text = (value: unknown): string => (typeof value === "string" ? value : "");
