@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { AxeBuilder } from "@axe-core/playwright";
 import { readRecords } from "@treewright/core/records/records-file.ts";
 import { openPack } from "@treewright/zip/read.ts";
 import type { Page } from "playwright-core";
@@ -108,6 +109,11 @@ describe("a table at the screen", () => {
     await page.setInputFiles(input, file);
     await page.getByText("2 rows would each begin a visit; 1 are refused. Nothing is written yet.").waitFor();
     expect(await page.locator(".row-refused").textContent()).toContain("no horse");
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
     await page.getByRole("button", { name: "Write nothing" }).click();
     expect(await page.getByText("entries,").textContent()).toBe(before);
     await page.setInputFiles(input, file);

@@ -221,7 +221,7 @@ describe("every screen of a visit", () => {
       await check(`step ${step}`);
     }
     await page.goto(`${served().url}#/data`);
-    await page.waitForSelector("h1");
+    await page.waitForSelector(".tick");
     await check("data");
     for (const url of asked) expect(url.startsWith(served().url)).toBe(true);
     expect(faults).toEqual([]);

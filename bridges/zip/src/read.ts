@@ -1,4 +1,9 @@
-import { BlobReader, type FileEntry, ZipReader } from "@zip.js/zip.js/lib/zip-core-native.js";
+import {
+  BlobReader,
+  type FileEntry,
+  Uint8ArrayWriter,
+  ZipReader,
+} from "@zip.js/zip.js/lib/zip-core-native.js";
 
 /** What a pack may hold. Files: count; bytes: as unpacked. */
 export interface PackLimits {
@@ -9,7 +14,7 @@ export interface PackLimits {
 /** Why a pack was not opened, or a file in it not read. */
 export class NotRead extends Error {
   constructor(
-    readonly why: "no-pack" | "name" | "twice" | "locked" | "too-many" | "too-big" | "not-there" | "damaged",
+    readonly why: "no-pack" | "name" | "locked" | "too-many" | "too-big" | "not-there" | "damaged",
     /** The file that it is about, or the count that was read. */
     readonly read: string,
   ) {
@@ -25,8 +30,8 @@ export interface Pack {
 }
 
 /**
- * Opens a ZIP by its list and unpacks nothing yet. Refused whole: names that lead out of a folder, two files of one name, a locked
- * file, more files or more bytes than allowed. The list may lie about sizes, so each file is counted again as it is unpacked.
+ * Opens a ZIP by its list and unpacks nothing yet. Refused whole: names that lead out of a folder, two files of one name (as
+ * "no-pack": another program could read it otherwise), a locked file, more files or more bytes than allowed.
  */
 export async function openPack(blob: Blob, limits: PackLimits): Promise<Pack> {
   const entries = await listed(blob, limits.files);
@@ -36,7 +41,6 @@ export async function openPack(blob: Blob, limits: PackLimits): Promise<Pack> {
     if (entry.directory) continue;
     const { filename } = entry;
     if (entry.encrypted) throw new NotRead("locked", filename);
-    if (files.has(filename)) throw new NotRead("twice", filename);
     bytes += entry.uncompressedSize;
     if (bytes > limits.bytes) throw new NotRead("too-big", String(bytes));
     files.set(filename, entry);
@@ -47,7 +51,7 @@ export async function openPack(blob: Blob, limits: PackLimits): Promise<Pack> {
       const entry = files.get(path);
       if (entry === undefined) throw new NotRead("not-there", path);
       if (entry.uncompressedSize > mostBytes) throw new NotRead("too-big", path);
-      return counted(entry, Math.min(entry.uncompressedSize, mostBytes));
+      return unpacked(entry);
     },
   };
 }
@@ -69,23 +73,15 @@ async function listed(blob: Blob, most: number) {
   return entries;
 }
 
-/** Unpacks into as many bytes as the list tells; the first one more ends it. */
-async function counted(entry: FileEntry, most: number): Promise<Uint8Array<ArrayBuffer>> {
-  const all = new Uint8Array(most);
-  let count = 0;
-  const into = new WritableStream<Uint8Array>({
-    write(chunk) {
-      if (count + chunk.length > most) throw new NotRead("too-big", entry.filename);
-      all.set(chunk, count);
-      count += chunk.length;
-    },
-  });
+/** The library gives no byte past the size that the list tells, and holds size, sum and both headers against each other. */
+async function unpacked(entry: FileEntry): Promise<Uint8Array<ArrayBuffer>> {
   try {
-    await entry.getData(into, { useWebWorkers: false, checkSignature: true, strictness: "strict" });
-  } catch (error) {
-    if (error instanceof NotRead) throw error;
+    return await entry.getData(new Uint8ArrayWriter(), {
+      useWebWorkers: false,
+      checkSignature: true,
+      strictness: "strict",
+    });
+  } catch {
     throw new NotRead("damaged", entry.filename);
   }
-  if (count !== most) throw new NotRead("damaged", entry.filename);
-  return all;
 }

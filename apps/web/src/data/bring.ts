@@ -84,7 +84,7 @@ function inWords({ why, read }: NotRead): Refusal {
   const all: Readonly<Record<NotRead["why"], Refusal>> = {
     "no-pack": {
       where: "the whole file",
-      read: "a ZIP that is cut short or not well formed",
+      read: "a ZIP that is cut short, not well formed, or to be read in two ways",
       allowed: "a copy as it was written",
     },
     name: {
@@ -92,7 +92,6 @@ function inWords({ why, read }: NotRead): Refusal {
       read: "a name that leads out of the copy",
       allowed: "names of files within it",
     },
-    twice: { where: `"${shown}"`, read: "two files of this name", allowed: "each name once" },
     locked: {
       where: `"${shown}"`,
       read: "a file locked with a password",
