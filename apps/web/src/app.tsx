@@ -1,5 +1,6 @@
 import { lazy, Suspense, useEffect, useState } from "react";
 import { directionOf, LANGUAGES, WordsOf } from "./catalogue/use-words.ts";
+import { HelpScreen } from "./help/help-screen.tsx";
 import { FirstScreen } from "./home/first-screen.tsx";
 import type { Practice } from "./practice/practice.ts";
 import { useRoute } from "./route.ts";
@@ -35,6 +36,7 @@ export function App({ practice, language }: { practice: Practice; language: stri
           <DataScreen practice={practice} />
         </Suspense>
       ) : null}
+      {route.screen === "help" ? <HelpScreen practice={practice} language={tag} /> : null}
       {route.screen === "visit" ? (
         <VisitScreen
           key={route.subject}

@@ -8,8 +8,10 @@ import "./look/page.css";
 import "./look/app.css";
 import "./look/photo.css";
 import "./look/agreement.css";
+import "./look/help.css";
 import { App } from "./app.tsx";
 import { chosenLanguage, LANGUAGES } from "./catalogue/use-words.ts";
+import { watchActions } from "./help/watch.ts";
 import { keepForOffline } from "./offline.ts";
 import { bringInvented } from "./practice/first-practice.ts";
 import { thisMachine } from "./practice/machine.ts";
@@ -23,6 +25,7 @@ async function start(root: HTMLElement): Promise<void> {
   try {
     const practice = await Practice.open(await indexedStore(DATA_BASE), thisMachine());
     await bringInvented(practice);
+    watchActions(practice.actions);
     // Without such a worker the app still works while there is signal, and its line says so.
     keepForOffline().catch(() => undefined);
     createRoot(root).render(

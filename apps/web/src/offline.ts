@@ -17,7 +17,8 @@ const listen = (listener: () => void): (() => void) => {
   listeners.add(listener);
   return () => listeners.delete(listener);
 };
-export const useOffline = (): Offline => useSyncExternalStore(listen, () => shown);
+export const offlineNow = (): Offline => shown;
+export const useOffline = (): Offline => useSyncExternalStore(listen, offlineNow);
 
 /** Has the app kept for a start without signal. A browser without a secure page has no such worker, and the line says so. */
 export async function keepForOffline(): Promise<void> {

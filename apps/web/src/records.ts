@@ -13,7 +13,13 @@ export {
   SALT_BYTES,
 } from "@treewright/core/records/personal.ts";
 export { photoPath } from "@treewright/core/records/photo-file.ts";
-export { linesOf, type Photo, type Records, readRecords } from "@treewright/core/records/records-file.ts";
+export {
+  linesOf,
+  type Photo,
+  RECORDS_VERSION,
+  type Records,
+  readRecords,
+} from "@treewright/core/records/records-file.ts";
 export type { Refusal } from "@treewright/core/records/refusal.ts";
 export { counting, standingOf } from "@treewright/core/records/stands.ts";
 export { agreementText } from "@treewright/core/report/agreement-text.ts";
@@ -36,5 +42,6 @@ export {
   type Statement,
 } from "@treewright/core/survey/recorded/statements.ts";
 export { type VisitLine, visitLine } from "@treewright/core/survey/recorded/visit-line.ts";
+export { STORE_VERSION } from "@treewright/store/indexed.ts";
 export type { Card, KeptPhoto, Store } from "@treewright/store/store.ts";
 export { NotKept } from "@treewright/store/store.ts";

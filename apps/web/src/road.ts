@@ -59,7 +59,7 @@ export {
   widthChange,
 } from "@treewright/core/shape/back-widths.ts";
 export { aboutPath } from "@treewright/core/survey/about-path.ts";
-export { CASE_BYTES_MAX } from "@treewright/core/survey/case.ts";
+export { CASE_BYTES_MAX, CASE_VERSION } from "@treewright/core/survey/case.ts";
 export { ORDER_OF_WORK, type Section } from "@treewright/core/survey/order-of-work.ts";
 export { getAt, pathOf, stepsOf } from "@treewright/core/survey/path.ts";
 export type { Problem } from "@treewright/core/survey/problem.ts";

@@ -11,7 +11,8 @@ export type Route =
       /** The wanted head at true size instead of the bench. */
       readonly trueSize: boolean;
     }
-  | { readonly screen: "data" };
+  | { readonly screen: "data" }
+  | { readonly screen: "help" };
 
 const FIRST: Route = { screen: "first" };
 let last: Route = FIRST;
@@ -29,6 +30,7 @@ export function routeOf(hash: string): Route | undefined {
       trueSize: visit[3] !== undefined,
     };
   if (hash === "#/data") return { screen: "data" };
+  if (hash === "#/help") return { screen: "help" };
   return hash === "" || hash === "#/" ? FIRST : undefined;
 }
 

@@ -11,6 +11,9 @@ import { type Batch, type Card, type KeptPhoto, NotKept, type Store } from "./st
 
 const PIECE = 2000;
 const VERSION = 1;
+
+export { VERSION as STORE_VERSION };
+
 /** Dexie multiplies its versions by ten, and opens what a newer version wrote without a word: so that is looked at here. */
 const DEXIE_TIMES = 10;
 

@@ -1,3 +1,4 @@
+import { DE_HELP } from "./de-help.ts";
 import type { Catalogue } from "./en.ts";
 
 /** German. Not yet read by a German fitter. */
@@ -300,4 +301,5 @@ export const DE: Catalogue = {
     photosRefused:
       "Der Platz ist knapp: Kein neues Foto wird gesichert, damit Ablesungen es noch werden. Kopieren Sie Ihre Daten, dann schaffen Sie Platz.",
   },
+  help: DE_HELP,
 };

@@ -1,3 +1,5 @@
+import { EN_HELP } from "./en-help.ts";
+
 /** Every word of the visit's screens that is not of the trade's schema. The other languages have exactly these. */
 export const EN = {
   name: "English",
@@ -289,6 +291,7 @@ export const EN = {
     photosRefused:
       "Room is short: no new photo is kept, so that readings still are. Copy your data elsewhere, then make room.",
   },
+  help: EN_HELP,
 } as const;
 
 /** The same shape with any words in it. */

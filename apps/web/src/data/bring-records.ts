@@ -54,6 +54,7 @@ export async function bringRecords(
   await before();
   await practice.store.keep({ entries, people, cards });
   await practice.heard();
+  practice.actions.add("brought in", "a file");
   return { ok: true, entries: entries.length };
 }
 

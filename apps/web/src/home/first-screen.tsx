@@ -16,7 +16,7 @@ interface Given {
 
 /** The next horse, what is unfinished, and every visit by a few letters. */
 export function FirstScreen({ practice, language, onLanguage }: Given) {
-  const { first, data, note, horse } = useWords();
+  const { first, data, help, note, horse } = useWords();
   const { visits } = useSyncExternalStore(practice.shown.listen, practice.shown.get);
   const [sought, setSought] = useState("");
   const found = visits.filter((one) => holds(one, sought)).reverse();
@@ -68,6 +68,9 @@ export function FirstScreen({ practice, language, onLanguage }: Given) {
         <nav className="app-links">
           <a className="key" href="#/data">
             {data.title}
+          </a>
+          <a className="key" href="#/help">
+            {help.title}
           </a>
           <a className="key" href="owner.html">
             {first.owner}
@@ -147,6 +150,7 @@ function BeginVisit({ practice }: { practice: Practice }) {
       { at: "visit.date", value: today() },
       { at: "horses[0].name", value: name.trim() || first.horse },
     ]);
+    practice.actions.add("began", "visit");
     location.hash = visitAddress(subject, 0);
   };
   return (

@@ -1,4 +1,5 @@
 import { Held as Holder } from "../desk/desk.ts";
+import { Actions } from "../help/actions.ts";
 import {
   type Card,
   caseAsStatements,
@@ -55,6 +56,7 @@ export class Practice {
     readonly store: Store,
     readonly machine: Machine,
     writer: Writer,
+    readonly actions: Actions,
     private people: readonly Held[],
     shown: Shown,
   ) {
@@ -72,7 +74,8 @@ export class Practice {
     const copiedAt = await store.noted(COPIED);
     const written = await writtenSince(store);
     const waitsSince = (await store.noted(WAITS)) || (written.size > 0 ? copiedAt : undefined);
-    return new Practice(store, machine, writer, people, {
+    const actions = await Actions.open(store, machine);
+    return new Practice(store, machine, writer, actions, people, {
       visits,
       copiedAt,
       notCopied: written.size,
@@ -115,6 +118,7 @@ export class Practice {
   async takeBack(subject: string, known: readonly Entry[], of: readonly Entry[], why: string) {
     const entries = this.pen.takeBack(subject, known, of, why);
     await this.keep(subject, [...known, ...entries], entries, []);
+    for (const { body } of of) this.actions.add("took back", String(body.at));
     return entries;
   }
 
@@ -160,6 +164,7 @@ export class Practice {
     const fields = this.people.filter((one) => one.person === person).map(({ field }) => field);
     const entries = this.pen.erased(person, await this.store.entriesOf(person), fields);
     await this.store.erase(person, fields, { entries });
+    this.actions.add("erased", "a person");
     await this.heard();
   }
 
@@ -168,6 +173,7 @@ export class Practice {
     await this.store.note(COPIED, copiedAt);
     await this.store.note(WRITTEN, "[]");
     await this.store.note(WAITS, "");
+    this.actions.add("copied", "everything");
     this.shown.change({ copiedAt, notCopied: 0, waitsSince: undefined });
   }
 
@@ -181,7 +187,9 @@ export class Practice {
     try {
       await act();
     } catch (error) {
-      this.shown.change({ trouble: error instanceof NotKept ? error.why : "other" });
+      const trouble = error instanceof NotKept ? error.why : "other";
+      this.actions.add("not kept", trouble);
+      this.shown.change({ trouble });
       throw error;
     }
   }

@@ -63,7 +63,10 @@ export class OpenVisit {
     return this.practice.inTurn(async () => {
       const { file } = this.shown.get().draft;
       const answered = answerAsStatements(file, path, withUnitBeside(file, path, typed, units));
-      if (!answered.ok) return answered.problem;
+      if (!answered.ok) {
+        this.practice.actions.add("refused", path);
+        return answered.problem;
+      }
       await this.write(answered.statements);
       return undefined;
     });
@@ -105,6 +108,8 @@ export class OpenVisit {
     if (statements.length === 0) return;
     const { entries } = this.shown.get();
     this.show(entries, await this.practice.say(this.subject, entries, statements));
+    for (const { at, value } of statements)
+      this.practice.actions.add(value === undefined ? "cleared" : "entered", at);
   }
 
   /** Signs the text as it is shown now. What was signed is the signer's own: erased with the name of who signed. */

@@ -91,7 +91,9 @@ function OpenedVisit({ visit, at, trueSize }: { visit: OpenVisit; at: number; tr
 function Finished({ visit }: { visit: OpenVisit }) {
   const { visit: words } = useWords();
   const begin = async () => {
-    location.hash = visitAddress(await visit.practice.beginNext(visit.subject, today()), 0);
+    const next = await visit.practice.beginNext(visit.subject, today());
+    visit.practice.actions.add("began", "visit");
+    location.hash = visitAddress(next, 0);
   };
   return (
     <p className="app-links">
