@@ -3,6 +3,7 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describeTables } from "../core/src/report/copy/tables.ts";
 import { describeCase, describeJob, describeStock } from "../core/src/survey/describe.ts";
+import { accessPage } from "./docs/access-page.ts";
 import { commandsPage } from "./docs/commands-page.ts";
 import { readmeWithIdea } from "./docs/idea.ts";
 import { limitsPage } from "./docs/limits-page.ts";
@@ -15,6 +16,7 @@ const pages: Readonly<Record<string, () => string>> = {
   "docs/reference/tables.md": describeTables,
   "docs/reference/commands.md": commandsPage,
   "docs/reference/limits.md": limitsPage,
+  "docs/reference/accessibility.md": accessPage,
   "README.md": readmeWithIdea,
 };
 

@@ -8,6 +8,7 @@ import "./look/answers.css";
 import "./look/bench.css";
 import "./look/drawing.css";
 import "./look/readings.css";
+import "./look/forced.css";
 import "./look/print.css";
 import { emptyCase, exampleNames, exampleText, today } from "./case/open-save.ts";
 import { Hand } from "./desk/hand.ts";

@@ -9,6 +9,7 @@ import "./look/app.css";
 import "./look/photo.css";
 import "./look/agreement.css";
 import "./look/help.css";
+import "./look/forced.css";
 import { App } from "./app.tsx";
 import { chosenLanguage, LANGUAGES } from "./catalogue/use-words.ts";
 import { watchActions } from "./help/watch.ts";

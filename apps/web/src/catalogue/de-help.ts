@@ -19,11 +19,11 @@ export const DE_HELP: Catalogue["help"] = {
     testedTitle: "Was geprüft wurde, und wie",
     tested: {
       axe: "Jeder Schritt eines Besuchs, das Zurufen, die erste Seite, Ihre Daten und diese Seite, mit axe-core in Chromium: nichts, was dessen Regeln für WCAG 2.2 A und AA finden. Solche Regeln finden einen Teil der Hindernisse, nicht alle.",
-      keys: "Ein Besuch, nur mit der Tastatur begonnen, über mehrere Schritte gefüllt und beendet. Nach jeder Taste hat etwas den Fokus, und es ist zu sehen.",
+      keys: "Ein Besuch, nur mit der Tastatur begonnen, über mehrere Schritte gefüllt und beendet, in Chromium bei drei Größen des Fensters. Wo immer nachgesehen wurde, hatte etwas den Fokus, war zu sehen und hatte eine Linie um sich.",
       reflow:
-        "320 px breit, wie ein Bildschirm von 1280 px auf 400 % vergrößert: Nichts muss seitwärts bewegt werden außer der Reihe der Schritte, den Zeichnungen und Tabellen.",
+        "320 px breit, wie ein Bildschirm von 1280 px auf 400 % vergrößert: Auf den Seiten eines Besuchs, der noch gefüllt wird, muss nichts seitwärts bewegt werden außer der Reihe der Schritte, Zeichnungen und Tabellen.",
       forced:
-        "Erzwungene Farben, wie eine Einstellung für hohen Kontrast sie macht: Jede Taste behält ihren Rand; was gewählt ist, zeigt auch sein Rand.",
+        "Erzwungene Farben, wie eine Einstellung für hohen Kontrast sie macht: Jede Taste behält einen Rand oder Grund, der zu sehen ist, und was gewählt ist, zeigt mehr als Farbe.",
       names:
         "Namen, Rollen und Zustände, wie Chromium sie einem Vorleseprogramm gibt, für die Frage, die gerade gestellt ist, und die Zifferntasten.",
       motion: "Wo um weniger Bewegung gebeten ist, bewegt sich nichts.",

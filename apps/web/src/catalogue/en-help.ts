@@ -18,11 +18,11 @@ export const EN_HELP = {
     testedTitle: "What was tested, and how",
     tested: {
       axe: "Every step of a visit, call-out, the first screen, your data and this page, with axe-core in Chromium: nothing that its rules for WCAG 2.2 A and AA find. Such rules find a part of the barriers, not all.",
-      keys: "A visit begun, filled over several steps and finished with the keyboard alone. After each key something has the focus, and it is in sight.",
+      keys: "A visit begun, filled over several steps and finished with the keyboard alone, in Chromium at three sizes of window. Wherever it was looked, something had the focus, was in sight, and had a line round it.",
       reflow:
-        "320 px wide, as on a screen of 1280 px enlarged to 400 %: nothing has to be moved sideways but the row of steps, the drawings and tables.",
+        "320 px wide, as on a screen of 1280 px enlarged to 400 %: of the screens of a visit still being filled, nothing has to be moved sideways but the row of steps, drawings and tables.",
       forced:
-        "Forced colours, as a high-contrast setting makes them: every key keeps its border; what is chosen is told by its border as well.",
+        "Forced colours, as a high-contrast setting makes them: every key keeps a border or a ground that is seen, and what is chosen is told by more than colour.",
       names:
         "Names, roles and states as Chromium hands them to a screen reader, for the question being taken and the number keys.",
       motion: "Where less motion is asked for, nothing moves.",

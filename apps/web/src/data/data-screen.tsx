@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useState } from "react";
+import { useArrival } from "../arrival.ts";
 import { useWords } from "../catalogue/use-words.ts";
 import { SavedLine } from "../home/saved-line.tsx";
 import type { Practice } from "../practice/practice.ts";
@@ -33,13 +34,16 @@ async function lookAround(practice: Practice): Promise<Room> {
 /** What lies on this device, and the way out of it and into it. */
 export default function DataScreen({ practice }: { practice: Practice }) {
   const { data, visit, copy } = useWords();
+  const title = useArrival("data");
   const [room, setRoom] = useState<Room>();
   const look = useCallback(() => void lookAround(practice).then(setRoom), [practice]);
   useEffect(look, [look]);
   return (
     <main className="app-main">
       <a href="#/">{visit.back}</a>
-      <h1>{data.title}</h1>
+      <h1 ref={title} tabIndex={-1}>
+        {data.title}
+      </h1>
       <SavedLine practice={practice} />
       <p>{data.says}</p>
       <CopyOut practice={practice} onDone={look} />

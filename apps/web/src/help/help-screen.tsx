@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { useArrival } from "../arrival.ts";
 import { handOut, today } from "../case/open-save.ts";
 import { useWords } from "../catalogue/use-words.ts";
 import type { Practice } from "../practice/practice.ts";
@@ -8,10 +9,13 @@ import { problemText } from "./problem-file.ts";
 /** What to do when something went wrong, and who can use the app. */
 export function HelpScreen({ practice, language }: { practice: Practice; language: string }) {
   const { help, visit } = useWords();
+  const title = useArrival("help");
   return (
     <main className="app-main words">
       <a href="#/">{visit.back}</a>
-      <h1>{help.title}</h1>
+      <h1 ref={title} tabIndex={-1}>
+        {help.title}
+      </h1>
       <ProblemFile practice={practice} language={language} />
       <Access />
     </main>

@@ -1,4 +1,5 @@
 import { type FormEvent, useState, useSyncExternalStore } from "react";
+import { useArrival } from "../arrival.ts";
 import { today } from "../case/open-save.ts";
 import { chooseLanguage, LANGUAGES, useWords } from "../catalogue/use-words.ts";
 import { Looks } from "../look/looks.tsx";
@@ -18,6 +19,7 @@ interface Given {
 export function FirstScreen({ practice, language, onLanguage }: Given) {
   const { first, data, help, note, horse } = useWords();
   const { visits } = useSyncExternalStore(practice.shown.listen, practice.shown.get);
+  const title = useArrival("first");
   const [sought, setSought] = useState("");
   const found = visits.filter((one) => holds(one, sought)).reverse();
   const unfinished = found.filter(({ finished }) => !finished);
@@ -25,7 +27,9 @@ export function FirstScreen({ practice, language, onLanguage }: Given) {
   return (
     <>
       <header className="page-head">
-        <h1>Treewright</h1>
+        <h1 ref={title} tabIndex={-1}>
+          Treewright
+        </h1>
         <Languages language={language} onLanguage={onLanguage} />
         <UnitChoice />
         <Looks />

@@ -1,4 +1,4 @@
-import { type FormEvent, useEffect, useRef } from "react";
+import { type FormEvent, type RefObject, useLayoutEffect, useRef } from "react";
 import { useWords } from "../catalogue/use-words.ts";
 import { choiceWords } from "../readings/naming.ts";
 import { type Problem, type Question, USUAL_UNITS, unitBeside } from "../road.ts";
@@ -27,8 +27,15 @@ export function Dock(given: Given) {
   const { question, said, before, problem, onClear } = given;
   const words = useWords().visit;
   const hint = useHint(question);
+  const dock = useRef<HTMLElement>(null);
+  usePlace(dock);
+  const clear = () => {
+    // This key goes with what it clears: the focus goes to the question first.
+    toQuestion(dock.current);
+    onClear();
+  };
   return (
-    <section className="dock" data-at={question.path} aria-label={question.asks}>
+    <section ref={dock} className="dock" data-at={question.path} aria-label={question.asks}>
       <div className="dock-asks">
         <p>
           <strong>{question.asks}</strong> {question.words ? null : <span className="quiet">{hint}</span>}
@@ -36,7 +43,7 @@ export function Dock(given: Given) {
         {said === undefined ? null : (
           <p>
             <span className="figure">{saidWords(said, question)}</span>{" "}
-            <button type="button" className="small" onClick={onClear}>
+            <button type="button" className="small" onClick={clear}>
               {words.clear}
             </button>
           </p>
@@ -57,10 +64,45 @@ export function Dock(given: Given) {
   );
 }
 
-function Choices({ choices, said, onEnter }: Given & { choices: readonly string[] }) {
+/**
+ * The question gets the focus, and where it stays at the window's lower edge the page is told how high it is, so that nothing is
+ * scrolled beneath it. In a window too low for that it does not stay, and is brought into sight.
+ */
+function usePlace(dock: RefObject<HTMLElement | null>): void {
+  useLayoutEffect(() => {
+    const one = dock.current;
+    if (!one) return;
+    const root = document.documentElement.style;
+    const tell = () => root.setProperty("--dock-high", `${one.offsetHeight}px`);
+    const changes = new ResizeObserver(tell);
+    changes.observe(one);
+    tell();
+    toQuestion(one);
+    return () => {
+      changes.disconnect();
+      root.removeProperty("--dock-high");
+    };
+  }, [dock]);
+}
+
+/** Whether it stays in sight by itself: in a low window it takes its turn on the page. */
+export const stays = (dock: Element | null): boolean =>
+  dock !== null && getComputedStyle(dock).position === "sticky";
+
+/** To the field, or to the choices and to none of them: Enter pressed twice must not answer the next question. */
+export function toQuestion(dock: HTMLElement | null): void {
+  if (!dock) return;
+  if (!stays(dock)) dock.scrollIntoView({ block: "start" });
+  const field = dock.querySelector<HTMLElement>("#taken, .choices");
+  field?.focus({ preventScroll: true });
+  if (!stays(dock)) field?.scrollIntoView({ block: "nearest" });
+}
+
+function Choices({ question, choices, said, onEnter }: Given & { choices: readonly string[] }) {
   const words = useWords().visit;
   return (
-    <div className="choices">
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a grid in every engine
+    <div className="choices" role="group" aria-label={question.asks} tabIndex={-1}>
       {choices.map((choice) => (
         <button type="button" key={choice} aria-pressed={said === choice} onClick={() => onEnter(choice)}>
           {choiceWords(choice)}
@@ -91,10 +133,6 @@ function Typed({ question, typed, before, beforeUnit, onType, onEnter }: Given) 
   const words = useWords().visit;
   const units = useUnits();
   const beside = unitBeside(question.path, units) ?? question.unit;
-  const field = useRef<HTMLInputElement & HTMLTextAreaElement>(null);
-  useEffect(() => {
-    field.current?.focus({ preventScroll: true });
-  }, []);
   const submit = (event: FormEvent) => {
     event.preventDefault();
     onEnter(typed);
@@ -110,7 +148,6 @@ function Typed({ question, typed, before, beforeUnit, onType, onEnter }: Given) 
         {isPoints ? (
           <textarea
             id="taken"
-            ref={field}
             rows={3}
             value={typed}
             enterKeyHint="next"
@@ -125,7 +162,6 @@ function Typed({ question, typed, before, beforeUnit, onType, onEnter }: Given) 
         ) : (
           <input
             id="taken"
-            ref={field}
             value={typed}
             type={question.kind === "date" ? "date" : "text"}
             // The keys below are larger than the phone's own; a keyboard or a calliper that types still does.

@@ -6,6 +6,8 @@ export function saidWords(value: unknown, { unit, kind }: Pick<Question, "unit" 
   if (value === undefined) return "";
   if (Array.isArray(value)) return `${value.length} ×`;
   if (typeof value === "number") return unit ? `${value} ${unit}` : String(value);
+  // Words and days stand as they were typed: a hyphen in a name is no space.
+  if (typeof value === "string" && (kind === "words" || kind === "date")) return value;
   if (typeof value === "string") return kind === "choice" ? choiceWords(value) : withUnit(value, kind, unit);
   return fullWords(value, unit);
 }

@@ -1,9 +1,9 @@
-import { useEffect, useRef, useState, useSyncExternalStore } from "react";
+import { useEffect, useLayoutEffect, useRef, useState, useSyncExternalStore } from "react";
 import { useWords } from "../catalogue/use-words.ts";
 import { NotKept } from "../records.ts";
 import type { Problem, Question } from "../road.ts";
 import { useUnits } from "../units/units.ts";
-import { Dock } from "./dock.tsx";
+import { Dock, stays, toQuestion } from "./dock.tsx";
 import type { OpenVisit } from "./open-visit.ts";
 import { saidWords } from "./said-words.ts";
 import { StepPhotos } from "./step-photos.tsx";
@@ -29,22 +29,34 @@ export function StepScreen({ visit, step, next }: Given) {
   const [typed, setTyped] = useState("");
   const [problem, setProblem] = useState<Problem>();
   const [aloud, setAloud] = useState(false);
+  const screen = useRef<HTMLDivElement>(null);
+  const wasAloud = useRef(aloud);
+  // What is called out is typed next; and the list that comes back would scroll its key out of sight.
+  useLayoutEffect(() => {
+    if (wasAloud.current !== aloud) toQuestion(screen.current?.querySelector<HTMLElement>(".dock") ?? null);
+    wasAloud.current = aloud;
+  }, [aloud]);
   const at = asked.findIndex((one) => one.path === path);
   const question = asked[at];
 
+  // Read from the disk, it comes when it comes: a hand that was quicker is not thrown back to it.
+  const hasBegun = useRef(false);
   useEffect(() => {
     void typedBefore(visit).then((before) => {
-      if (before === undefined || !step.questions.some((one) => one.path === before.path)) return;
+      if (hasBegun.current || before === undefined || !step.questions.some((one) => one.path === before.path))
+        return;
       setPath(before.path);
       setTyped(before.typed);
     });
   }, [visit, step]);
 
   const type = (text: string) => {
+    hasBegun.current = true;
     setTyped(text);
     if (question) keepTyping(visit, question.path, text);
   };
   const goTo = (to: string | undefined) => {
+    hasBegun.current = true;
     setPath(to);
     setTyped("");
     setProblem(undefined);
@@ -68,7 +80,7 @@ export function StepScreen({ visit, step, next }: Given) {
     }
   };
   return (
-    <div className={aloud ? "step aloud" : "step"}>
+    <div ref={screen} className={aloud ? "step aloud" : "step"}>
       <div className="step-keys">
         <button type="button" aria-pressed={aloud} onClick={() => setAloud(!aloud)}>
           {aloud ? words.callOutEnd : words.callOut}
@@ -125,8 +137,9 @@ function QuestionList({ asked, path, visit, onGo }: Listed) {
   const { draft } = useSyncExternalStore(visit.shown.listen, visit.shown.get);
   const current = useRef<HTMLButtonElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the row that is taken comes into sight when another is taken
-  useEffect(() => {
-    current.current?.scrollIntoView({ block: "center" });
+  useLayoutEffect(() => {
+    // Where the question itself is brought into sight, its row does not pull the page away from it.
+    if (stays(document.querySelector(".dock"))) current.current?.scrollIntoView({ block: "center" });
   }, [path]);
   const differ = new Set(draft.differ.map((one) => one.at));
   const erased = new Set(draft.erased);

@@ -1,4 +1,5 @@
-import { useEffect, useRef, useState, useSyncExternalStore } from "react";
+import { type FocusEvent, useEffect, useLayoutEffect, useRef, useState, useSyncExternalStore } from "react";
+import { useArrival } from "../arrival.ts";
 import { today } from "../case/open-save.ts";
 import { useWords } from "../catalogue/use-words.ts";
 import { SavedLine } from "../home/saved-line.tsx";
@@ -42,6 +43,7 @@ export function VisitScreen({
 function OpenedVisit({ visit, at, trueSize }: { visit: OpenVisit; at: number; trueSize: boolean }) {
   const catalogue = useWords();
   const { draft } = useSyncExternalStore(visit.shown.listen, visit.shown.get);
+  const title = useArrival(at);
   useEffect(() => {
     const tabs = betweenTabs(() => void visit.heard());
     // What another tab said between reading the visit and listening would be missed.
@@ -67,7 +69,7 @@ function OpenedVisit({ visit, at, trueSize }: { visit: OpenVisit; at: number; tr
         <a className="key" href={horseAddress(visit.line()?.horse ?? visit.subject)}>
           {catalogue.horse.title}
         </a>
-        <h1>
+        <h1 ref={title} tabIndex={-1}>
           {draft.file.horses[0]?.name} <span className="quiet">{step.title}</span>
         </h1>
       </header>
@@ -107,17 +109,21 @@ function Finished({ visit }: { visit: OpenVisit }) {
 
 const nextAddress = (visit: OpenVisit, at: number): string => visitAddress(visit.subject, at + 1);
 
+/** A browser lets the step that gets the focus lie half outside the row. */
+const intoSight = ({ target }: FocusEvent<HTMLElement>): void =>
+  target.scrollIntoView({ block: "nearest", inline: "nearest" });
+
 /** The way through the visit: each step a link with how much of it was said. */
 function StepList({ steps, at, visit }: { steps: readonly Step[]; at: number; visit: OpenVisit }) {
   const { visit: words } = useWords();
   const { draft } = useSyncExternalStore(visit.shown.listen, visit.shown.get);
   const current = useRef<HTMLAnchorElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the step that is entered comes into sight
-  useEffect(() => {
+  useLayoutEffect(() => {
     current.current?.scrollIntoView({ block: "nearest", inline: "center" });
   }, [at]);
   return (
-    <nav className="steps" aria-label={words.steps}>
+    <nav className="steps" aria-label={words.steps} onFocus={intoSight}>
       <ol>
         {steps.map((step, index) => (
           <li key={step.title}>
