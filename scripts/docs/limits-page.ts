@@ -6,8 +6,10 @@ import { OPEN } from "../../core/src/judge/limits/bands.ts";
 import { BARRED_HEAD, WOOD_HEAD } from "../../core/src/reach/bend/head-priors.ts";
 import { BARRED_CAPS, PRESS_CAPS } from "../../core/src/reach/caps.ts";
 import { CANTLE, HINGE, MOULDED, SPRING, WOODEN } from "../../core/src/reach/frame/unknown.ts";
+import { RECORD_SIZES, type SizeLimit } from "../../core/src/records/limits.ts";
 import { aboutPath } from "../../core/src/survey/about-path.ts";
 import { INSTRUMENT_RECORDS } from "../../core/src/survey/instrument-records.ts";
+import { SURVEY_SIZES } from "../../core/src/survey/sizes.ts";
 import type { Assumed } from "../../core/src/terms/assumed.ts";
 
 const costWords: Readonly<Record<LimitRule["cost"], string>> = {
@@ -78,6 +80,10 @@ const caps = [...Object.values(PRESS_CAPS), ...Object.values(BARRED_CAPS)].map(
   ({ id, says, limit, unit, provenance }) => row([id, says, `${limit} ${unit}`, provenance]),
 );
 
+const sizes = Object.values<SizeLimit>({ ...SURVEY_SIZES, ...RECORD_SIZES }).map(
+  ({ says, least, most, unit }) => row([says, least === undefined ? "" : String(least), String(most), unit]),
+);
+
 /** Every limit, instrument and assumption with its source, from the records that the program itself uses. */
 export function limitsPage(): string {
   const parts = [
@@ -88,6 +94,9 @@ export function limitsPage(): string {
     "## How far a press may go",
     "On laminated wood with plates, and on polymer with a metal bar; any other head is not pressed.",
     ["| id | what | at most | provenance |", "| --- | --- | --- | --- |", ...caps].join("\n"),
+    "## How much may be typed and kept",
+    "Working limits, no source. Whatever is more is refused with what was read and what is allowed, and nothing of it is cut off.",
+    ["| what | at least | at most | unit |", "| --- | --- | --- | --- |", ...sizes].join("\n"),
     "## What a reading is worth",
     ["| instrument | standard uncertainty | provenance |", "| --- | --- | --- |", ...instruments].join("\n"),
     "## What is assumed of sitting",

@@ -29,6 +29,7 @@ export { type ToldPaper, visitsTold } from "@treewright/core/report/copy/visit-t
 export { type VisitDraft, visitDraft } from "@treewright/core/survey/recorded/draft.ts";
 export { type CitedPhoto, citing, photoPlace, photosOf } from "@treewright/core/survey/recorded/photos.ts";
 export { isPersonal, LASTING, OF_VISIT } from "@treewright/core/survey/recorded/places.ts";
+export { refusedOfVisit } from "@treewright/core/survey/recorded/refused.ts";
 export { type RowIn, type RowsIn, rowsIn } from "@treewright/core/survey/recorded/rows-in.ts";
 export {
   SIGNATURE_LIMITS,

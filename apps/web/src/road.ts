@@ -66,6 +66,7 @@ export type { Problem } from "@treewright/core/survey/problem.ts";
 export { isAsked, type Question, questions } from "@treewright/core/survey/questions.ts";
 export { readCase, readCaseValue } from "@treewright/core/survey/read-case.ts";
 export { isRead } from "@treewright/core/survey/reading.ts";
+export { refusedName } from "@treewright/core/survey/recorded/refused.ts";
 export { FIELDS, type FieldRecord, fieldAt } from "@treewright/core/survey/schema-fields.ts";
 export {
   CHOICES as UNIT_CHOICES,

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { sha256Hex } from "../engine/hash.ts";
 import { hashSchema, idSchema } from "./entry.ts";
+import { RECORD_LIMITS } from "./limits.ts";
 
 /*
  * What tells who somebody is stands apart from the entries, in a store of people, and can be erased there. An entry holds a
@@ -13,7 +14,7 @@ export const SALT_BYTES = 32;
 /** What an entry holds in the place of a personal field. */
 export const committedSchema = z.strictObject({
   person: idSchema,
-  field: z.string().min(1).max(60),
+  field: z.string().min(1).max(RECORD_LIMITS.fieldLetters),
   commitment: hashSchema,
 });
 export type Committed = z.output<typeof committedSchema>;
@@ -21,9 +22,9 @@ export type Committed = z.output<typeof committedSchema>;
 /** What the store of people holds, until it is erased. salt: 64 hexadecimal digits. */
 export const heldSchema = z.strictObject({
   person: idSchema,
-  field: z.string().min(1).max(60),
+  field: z.string().min(1).max(RECORD_LIMITS.fieldLetters),
   salt: hashSchema,
-  value: z.string().max(200_000),
+  value: z.string().max(RECORD_LIMITS.personLetters),
 });
 export type Held = z.output<typeof heldSchema>;
 

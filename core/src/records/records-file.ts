@@ -15,7 +15,7 @@ export const RECORDS_VERSION = 1;
 export const photoSchema = z.strictObject({
   hash: hashSchema,
   type: z.enum(["image/jpeg", "image/png", "image/webp", "image/heic"]),
-  bytes: z.int().min(1),
+  bytes: z.int().min(1).max(RECORD_LIMITS.photoBytes),
 });
 /** A photo that entries cite; its bytes travel beside the file, under its hash. */
 export type Photo = z.output<typeof photoSchema>;

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { INSTRUMENTS, type Instrument } from "../terms/instruments.ts";
 import type { QuantityKind } from "./reading.ts";
+import { SURVEY_LIMITS } from "./sizes.ts";
 
 /** What a field may hold: kind, the allowed range in the canonical unit shown to people (mm, degrees, kg, N), its usual instrument. */
 export interface Field {
@@ -15,7 +16,7 @@ export interface Field {
 export const typedValue = z.union([z.number(), z.string()]);
 /** A reading with its repeats, instrument or uncertainty. */
 export const fullReading = z.strictObject({
-  read: z.union([typedValue, z.array(typedValue).min(1).max(20)]),
+  read: z.union([typedValue, z.array(typedValue).min(1).max(SURVEY_LIMITS.readings)]),
   by: z.enum(INSTRUMENTS).optional(),
   uncertainty: typedValue.optional(),
 });

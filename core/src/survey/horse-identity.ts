@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { SURVEY_LIMITS } from "./sizes.ts";
 import { type TakenTransponder, takeTransponder } from "./transponder.ts";
 import { type TakenUeln, takeUeln } from "./ueln.ts";
 
@@ -10,7 +11,7 @@ function numbered<T extends { readonly ok: boolean }>(
 ) {
   return z
     .string()
-    .max(40)
+    .max(SURVEY_LIMITS.numberLetters)
     .default("")
     .transform((typed, context) => {
       if (typed.trim() === "") return "";

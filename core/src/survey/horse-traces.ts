@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { STATIONS } from "../terms/places.ts";
+import { SURVEY_LIMITS, SURVEY_SIZES } from "./sizes.ts";
 import { profileInMm, traceInMm } from "./take-points.ts";
 import { measured, pointTyped, words } from "./typed.ts";
 
@@ -25,7 +26,7 @@ export const traceSchema = z
       .default("not-asked")
       .meta({ description: "before work (cold) or after 20 to 30 minutes of it (warm)" }),
     minutesSinceWork: measured({ kind: "time", lo: 0, hi: 100000, by: "count", about: "minutes since work" }),
-    drawnBy: words("who drew it", 120),
+    drawnBy: words("who drew it", SURVEY_LIMITS.nameLetters),
     massThen: measured({
       kind: "mass",
       lo: 60,
@@ -43,12 +44,12 @@ export const traceSchema = z
     unit: z.enum(["mm", "cm", "in"]).default("mm").meta({ description: "unit of the points" }),
     points: z
       .array(pointTyped)
-      .min(7)
-      .max(2000)
+      .min(SURVEY_SIZES.tracePoints.least)
+      .max(SURVEY_LIMITS.tracePoints)
       .meta({ description: "points [y to the off side, z up], near side first, top of the back at [0, 0]" }),
     repeats: z
-      .array(z.array(pointTyped).min(7).max(2000))
-      .max(9)
+      .array(z.array(pointTyped).min(SURVEY_SIZES.tracePoints.least).max(SURVEY_LIMITS.tracePoints))
+      .max(SURVEY_LIMITS.traceRepeats)
       .default([])
       .meta({ description: "the same trace drawn again, each time lifted off" }),
   })
@@ -62,8 +63,8 @@ export const profileSchema = z
     unit: z.enum(["mm", "cm", "in"]).default("mm").meta({ description: "unit of the points" }),
     points: z
       .array(pointTyped)
-      .min(3)
-      .max(2000)
+      .min(SURVEY_SIZES.profilePoints.least)
+      .max(SURVEY_LIMITS.profilePoints)
       .meta({ description: "points [x behind the front station, z of the midline to a level line, up]" }),
   })
   .transform(profileInMm)

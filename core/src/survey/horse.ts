@@ -6,11 +6,12 @@ import { movingSchema, standingSchema } from "./horse-standing.ts";
 import { girthedSchema, movedSchema, stateSchema, templateSchema } from "./horse-states.ts";
 import { profileSchema, traceSchema } from "./horse-traces.ts";
 import { bodySchema } from "./horse-weight.ts";
+import { SURVEY_LIMITS } from "./sizes.ts";
 import { measured, said, words } from "./typed.ts";
 
 export const horseSchema = z
   .strictObject({
-    name: z.string().min(1).max(120).meta({ description: "name of the horse" }),
+    name: z.string().min(1).max(SURVEY_LIMITS.nameLetters).meta({ description: "name of the horse" }),
     about: words("breed, age, work"),
     identity: identitySchema.prefault({}),
     age: measured({ kind: "age", lo: 0, hi: 45, by: "count", about: "age of the horse" }),
@@ -20,7 +21,11 @@ export const horseSchema = z
     standing: standingSchema.prefault({}),
     hands: handsSchema.prefault({}),
     moving: movingSchema.prefault({}),
-    traces: z.array(traceSchema).max(24).default([]).meta({ description: "tracings, at most 24" }),
+    traces: z
+      .array(traceSchema)
+      .max(SURVEY_LIMITS.traces)
+      .default([])
+      .meta({ description: `tracings, at most ${SURVEY_LIMITS.traces}` }),
     profile: profileSchema.optional(),
     trunkUnchanged: said("behind the hollow the trunk has the shape it had before"),
     laidOn: stateSchema.prefault({}).meta({ description: "laid on, girth hanging" }),

@@ -1,13 +1,12 @@
 import { z } from "zod";
 import { calliperOnBare } from "./calliper-on-bare.ts";
+import { SURVEY_LIMITS } from "./sizes.ts";
 import { deg, len, seen, sign, words } from "./typed.ts";
 
 export const JOB_FORMAT = "treewright-job";
 export const JOB_VERSION = 1;
 /** Path under which the fields of a job are known beside those of a case. */
 export const JOB_PATH = "job";
-/** Most passes of one job (a working limit; common practice is 3 to 6). */
-const PASSES_MOST = 20;
 
 /** What is read of the head before the first pass and after each, in one state and on one face. */
 const headNow = {
@@ -49,9 +48,9 @@ export const jobSchema = z
   .strictObject({
     format: z.literal(JOB_FORMAT).meta({ description: "what kind of file this is" }),
     version: z.literal(JOB_VERSION).meta({ description: "version of the format" }),
-    title: z.string().min(1).max(200).meta({ description: "title of the job" }),
+    title: z.string().min(1).max(SURVEY_LIMITS.titleLetters).meta({ description: "title of the job" }),
     invented: z.boolean().default(false).meta({ description: "an invented example" }),
-    serial: words("serial or date stamp as read on the tree in the press", 80),
+    serial: words("serial or date stamp as read on the tree in the press", SURVEY_LIMITS.serialLetters),
     state: z.enum(["dressed", "bare"]).meta({
       description: "the tree in the press, inside its saddle or stripped; a job is one or the other",
     }),
@@ -66,9 +65,9 @@ export const jobSchema = z
       .meta({ description: "the head before the first pass, in this state" }),
     passes: z
       .array(passSchema)
-      .max(PASSES_MOST)
+      .max(SURVEY_LIMITS.passes)
       .default([])
-      .meta({ description: `passes in their order, at most ${PASSES_MOST}` }),
+      .meta({ description: `passes in their order, at most ${SURVEY_LIMITS.passes}` }),
   })
   .transform((job) => (job.state === "bare" ? calliperOnBare(job) : job))
   .meta({ description: "a Treewright job at the press" });

@@ -4,6 +4,7 @@ import { allowedReading } from "./field-range.ts";
 import { nearest } from "./nearest.ts";
 import { getAt, pathOf } from "./path.ts";
 import { type FieldRecord, fieldAt } from "./schema-fields.ts";
+import { SURVEY_LIMITS } from "./sizes.ts";
 
 /** One thing wrong in a case file: where (path and plain words), what was read, what is allowed there. */
 export interface Problem {
@@ -76,9 +77,18 @@ function allowedInside(path: string, issue: z.core.$ZodIssue): string {
   return issue.message;
 }
 
+const hasTooMany = (value: unknown): boolean =>
+  typeof value === "object" &&
+  value !== null &&
+  "read" in value &&
+  Array.isArray(value.read) &&
+  (value.read.length === 0 || value.read.length > SURVEY_LIMITS.readings);
+
 /** What may stand at a field, in words. */
 export function allowedAt(field: FieldRecord, value?: unknown): string {
   const { lo, hi, quantity, words = [] } = field;
+  if (quantity !== undefined && hasTooMany(value))
+    return `1 to ${SURVEY_LIMITS.readings} repeats of a reading`;
   if (quantity !== undefined && lo !== undefined && hi !== undefined) {
     return `${allowedReading({ kind: quantity, lo, hi })}; or { "read": …, "by": …, "uncertainty": … }`;
   }

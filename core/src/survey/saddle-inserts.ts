@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { SURVEY_LIMITS } from "./sizes.ts";
 import { deg, len, measured, said, seen, sign, words } from "./typed.ts";
 
 const setting = (side: string) =>
@@ -12,7 +13,7 @@ const setting = (side: string) =>
 
 const positionSchema = z
   .strictObject({
-    name: words("mark or number of the position; never compared", 60),
+    name: words("mark or number of the position; never compared", SURVEY_LIMITS.markLetters),
     spreadTips: len(
       90,
       360,
@@ -26,7 +27,7 @@ export const insertsSchema = z
   .strictObject({
     positions: z
       .array(positionSchema)
-      .max(12)
+      .max(SURVEY_LIMITS.positions)
       .default([])
       .meta({ description: "positions of the inserts, each read as fitted" }),
     near: setting("near"),

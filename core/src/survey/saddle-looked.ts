@@ -9,6 +9,7 @@ import {
   SPRINGS,
   TOLD_BY,
 } from "../terms/construction.ts";
+import { SURVEY_LIMITS } from "./sizes.ts";
 import { seen, sign, words } from "./typed.ts";
 
 export const buildSchema = z
@@ -61,6 +62,6 @@ export const lookedSchema = z
     musty: sign("musty smell, mould, swollen edge"),
     plateHome: seen("exchanged plate home, both sides the same, screws sound"),
     plateBent: sign("exchanged plate bent, filed, drilled or forced"),
-    seenBy: words("named person who saw it bare", 120),
+    seenBy: words("named person who saw it bare", SURVEY_LIMITS.nameLetters),
   })
   .meta({ description: "the saddle looked over, off the horse" });

@@ -1,9 +1,10 @@
 import { z } from "zod";
+import { SURVEY_LIMITS } from "./sizes.ts";
 import { measured, said, words } from "./typed.ts";
 
 export const standingOfSaddleSchema = z
   .strictObject({
-    serial: words("serial or date stamp as read", 80),
+    serial: words("serial or date stamp as read", SURVEY_LIMITS.serialLetters),
     serialIsOfRecord: said("the serial is the one of the record"),
     ownerConsents: said("its legal owner consents to the work"),
     claimOrDispute: said("it is evidence in a claim, an enquiry or a sale dispute"),
@@ -28,7 +29,10 @@ export const incidentsSchema = z
 
 const alterationSchema = z
   .strictObject({
-    date: z.string().max(20).meta({ description: "when, yyyy or yyyy-mm or yyyy-mm-dd, or unknown" }),
+    date: z
+      .string()
+      .max(SURVEY_LIMITS.whenLetters)
+      .meta({ description: "when, yyyy or yyyy-mm or yyyy-mm-dd, or unknown" }),
     change: measured({
       kind: "length",
       lo: -60,
@@ -36,7 +40,7 @@ const alterationSchema = z
       by: "ruler",
       about: "change of the spread inside the tips; opening is positive",
     }),
-    by: words("by whom", 120),
+    by: words("by whom", SURVEY_LIMITS.nameLetters),
     knownHand: said("the hand is known and qualified"),
     way: z
       .enum(["press", "exchange", "heat", "unknown"])
@@ -58,7 +62,7 @@ export const pastSchema = z
       .meta({ description: "are earlier alterations of the head known" }),
     alterations: z
       .array(alterationSchema)
-      .max(40)
+      .max(SURVEY_LIMITS.alterations)
       .default([])
       .meta({ description: "earlier alterations of the head, oldest first" }),
     repaired: said("repaired, replated, bandaged, extra rivets, filler"),

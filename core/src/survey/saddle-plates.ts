@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { calliperOnBare } from "./calliper-on-bare.ts";
+import { SURVEY_LIMITS } from "./sizes.ts";
 import { deg, len, measured, said, seen, words } from "./typed.ts";
 
 export const mountingSchema = z
@@ -16,8 +17,8 @@ export const mountingSchema = z
 
 export const plateSchema = z
   .strictObject({
-    label: words("what the maker calls it; never compared", 60),
-    maker: words("maker of the plate", 80),
+    label: words("what the maker calls it; never compared", SURVEY_LIMITS.markLetters),
+    maker: words("maker of the plate", SURVEY_LIMITS.serialLetters),
     mounting: mountingSchema.prefault({}),
     spreadTips: len(90, 360, "spread at the tips, as fitted if it was, on the head's named face"),
     halfAngle: deg(10, 75, "half-angle of the plate"),

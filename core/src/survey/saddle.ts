@@ -9,13 +9,18 @@ import { buildSchema, lookedSchema } from "./saddle-looked.ts";
 import { pastSchema, standingOfSaddleSchema } from "./saddle-past.ts";
 import { mountingSchema } from "./saddle-plates.ts";
 import { reinforcementSchema } from "./saddle-reinforcement.ts";
+import { SURVEY_LIMITS } from "./sizes.ts";
 import { words } from "./typed.ts";
 
 export const saddleSchema = z
   .strictObject({
-    name: z.string().min(1).max(120).meta({ description: "name of the saddle in this case" }),
-    maker: words("maker of the saddle", 120),
-    model: words("model of the saddle", 120),
+    name: z
+      .string()
+      .min(1)
+      .max(SURVEY_LIMITS.nameLetters)
+      .meta({ description: "name of the saddle in this case" }),
+    maker: words("maker of the saddle", SURVEY_LIMITS.nameLetters),
+    model: words("model of the saddle", SURVEY_LIMITS.nameLetters),
     standing: standingOfSaddleSchema.prefault({}),
     past: pastSchema.prefault({}),
     build: buildSchema.prefault({}),

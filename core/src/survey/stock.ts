@@ -1,25 +1,24 @@
 import { z } from "zod";
 import { calliperOnBare } from "./calliper-on-bare.ts";
 import { mountingSchema } from "./saddle-plates.ts";
+import { SURVEY_LIMITS } from "./sizes.ts";
 import { deg, len, seen, words } from "./typed.ts";
 
 export const STOCK_FORMAT = "treewright-stock";
 export const STOCK_VERSION = 1;
 /** Path under which the fields of a stock are known beside those of a case. */
 export const STOCK_PATH = "stock";
-/** Most plates of one stock (a working limit, no source). */
-const PLATES_MOST = 500;
 
 /** One loose plate, measured on the bench. Words of makers are kept as they are and never compared. */
 const stockPlateSchema = z
   .strictObject({
-    maker: z.string().min(1).max(80).meta({ description: "maker of the plate" }),
+    maker: z.string().min(1).max(SURVEY_LIMITS.serialLetters).meta({ description: "maker of the plate" }),
     word: z
       .string()
       .min(1)
-      .max(60)
+      .max(SURVEY_LIMITS.markLetters)
       .meta({ description: "the maker's own word for the size; never compared" }),
-    mark: words("the practice's own mark on this piece", 60),
+    mark: words("the practice's own mark on this piece", SURVEY_LIMITS.markLetters),
     mounting: mountingSchema.prefault({}),
     face: z
       .enum(["inside", "outside", "not-said"])
@@ -44,13 +43,13 @@ export const stockSchema = z
   .strictObject({
     format: z.literal(STOCK_FORMAT).meta({ description: "what kind of file this is" }),
     version: z.literal(STOCK_VERSION).meta({ description: "version of the format" }),
-    title: z.string().min(1).max(200).meta({ description: "title of the stock" }),
+    title: z.string().min(1).max(SURVEY_LIMITS.titleLetters).meta({ description: "title of the stock" }),
     invented: z.boolean().default(false).meta({ description: "an invented example" }),
     plates: z
       .array(stockPlateSchema)
-      .max(PLATES_MOST)
+      .max(SURVEY_LIMITS.stockPlates)
       .default([])
-      .meta({ description: `loose plates, at most ${PLATES_MOST}` }),
+      .meta({ description: `loose plates, at most ${SURVEY_LIMITS.stockPlates}` }),
   })
   .meta({ description: "a Treewright stock of plates" });
 

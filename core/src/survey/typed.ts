@@ -2,6 +2,7 @@ import { z } from "zod";
 import { SAID, SEEN, SIGN } from "../terms/knowing.ts";
 import { type Field, fullReading, typedValue } from "./field.ts";
 import type { Measured } from "./reading.ts";
+import { SURVEY_LIMITS } from "./sizes.ts";
 import { takeReading } from "./take-reading.ts";
 
 /**
@@ -32,7 +33,7 @@ export const seen = (about: string) => z.enum(SEEN).default("not-looked").meta({
 /** A sign looked for. */
 export const sign = (about: string) => z.enum(SIGN).default("not-looked").meta({ description: about });
 /** Free words. */
-export const words = (about: string, longest = 400) =>
+export const words = (about: string, longest: number = SURVEY_LIMITS.wordsLetters) =>
   z.string().max(longest).default("").meta({ description: about });
 
 /** A length by calliper or ruler, mm. */

@@ -1,24 +1,25 @@
 import { z } from "zod";
 import { ridesSchema } from "./rider-rides.ts";
+import { SURVEY_LIMITS } from "./sizes.ts";
 import { measured, said, words } from "./typed.ts";
 
 const mayDo = z.enum(["qualified", "trainee", "no", "unknown"]).default("unknown");
 
 export const practiceSchema = z
   .strictObject({
-    name: words("name of the practice", 120),
-    address: words("address of the practice", 200),
-    telephone: words("telephone of the practice", 40),
-    mail: words("mail address of the practice", 120),
+    name: words("name of the practice", SURVEY_LIMITS.nameLetters),
+    address: words("address of the practice", SURVEY_LIMITS.addressLetters),
+    telephone: words("telephone of the practice", SURVEY_LIMITS.telephoneLetters),
+    mail: words("mail address of the practice", SURVEY_LIMITS.nameLetters),
   })
   .meta({ description: "the practice whose name stands on the paper" });
 
 export const visitSchema = z
   .strictObject({
     date: z.iso.date().meta({ description: "day of the visit, yyyy-mm-dd" }),
-    place: words("name of the yard", 120),
-    owner: words("legal owner of the saddle, to whom the letter goes", 120),
-    asked: words("what the owner asked, in a sentence", 300),
+    place: words("name of the yard", SURVEY_LIMITS.nameLetters),
+    owner: words("legal owner of the saddle, to whom the letter goes", SURVEY_LIMITS.nameLetters),
+    asked: words("what the owner asked, in a sentence", SURVEY_LIMITS.askedLetters),
     groundSlope: measured({
       kind: "angle",
       lo: -10,
@@ -32,7 +33,7 @@ export const visitSchema = z
 
 export const workerSchema = z
   .strictObject({
-    name: words("who would do the work", 120),
+    name: words("who would do the work", SURVEY_LIMITS.nameLetters),
     assess: mayDo.meta({ description: "may judge a fit" }),
     exchange: mayDo.meta({ description: "may exchange plates or inserts" }),
     press: mayDo.meta({ description: "may alter a head at a press" }),
@@ -43,7 +44,7 @@ export const workerSchema = z
 
 export const riderSchema = z
   .strictObject({
-    name: words("name of the rider", 120),
+    name: words("name of the rider", SURVEY_LIMITS.nameLetters),
     massDressed: measured({ kind: "mass", lo: 15, hi: 180, by: "scale", about: "rider, dressed to ride" }),
     tackMass: measured({ kind: "mass", lo: 1, hi: 30, by: "scale", about: "saddle, girth, stirrups, pads" }),
     stirrupHolesNear: measured({

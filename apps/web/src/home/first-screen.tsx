@@ -5,6 +5,7 @@ import { chooseLanguage, LANGUAGES, useWords } from "../catalogue/use-words.ts";
 import { Looks } from "../look/looks.tsx";
 import { takeNewVersion, useOffline } from "../offline.ts";
 import type { ListedVisit, Practice } from "../practice/practice.ts";
+import { type Problem, refusedName } from "../road.ts";
 import { horseAddress, visitAddress } from "../route.ts";
 import { UnitChoice } from "../units/unit-choice.tsx";
 import { SavedLine } from "./saved-line.tsx";
@@ -146,10 +147,14 @@ function VisitRow({
 }
 
 function BeginVisit({ practice }: { practice: Practice }) {
-  const { first } = useWords();
+  const { first, visit } = useWords();
   const [name, setName] = useState("");
+  const [problem, setProblem] = useState<Problem>();
   const begin = async (event: FormEvent) => {
     event.preventDefault();
+    const refused = name.trim() === "" ? undefined : refusedName(name.trim());
+    setProblem(refused);
+    if (refused) return;
     const subject = await practice.begin([
       { at: "visit.date", value: today() },
       { at: "horses[0].name", value: name.trim() || first.horse },
@@ -161,9 +166,14 @@ function BeginVisit({ practice }: { practice: Practice }) {
     <form className="begin" onSubmit={(event) => void begin(event)}>
       <label>
         {first.horseName}
-        <input value={name} maxLength={120} onChange={(event) => setName(event.target.value)} />
+        <input value={name} onChange={(event) => setName(event.target.value)} />
       </label>
       <button type="submit">{first.begin}</button>
+      {problem ? (
+        <p className="problem" role="alert">
+          {visit.refused(problem.read, problem.allowed)}
+        </p>
+      ) : null}
     </form>
   );
 }

@@ -1,12 +1,9 @@
 import { useState, useSyncExternalStore } from "react";
 import { useWords } from "../catalogue/use-words.ts";
-import { OF_VISIT } from "../records.ts";
+import { OF_VISIT, refusedOfVisit } from "../records.ts";
+import type { Problem } from "../road.ts";
 import { Agreement } from "./agreement.tsx";
 import type { OpenVisit } from "./open-visit.ts";
-
-/** Longest text of one of these fields. Working limit, no source. */
-const LONGEST = 2000;
-const WEEKS_MOST = 104;
 
 /** What was agreed: what is done, its risks, the worse case, the limit. */
 export function AgreedStep({ visit }: { visit: OpenVisit }) {
@@ -46,45 +43,73 @@ function useSaid(visit: OpenVisit, at: string): unknown {
   return draft.ofVisit.get(at);
 }
 
+/** Says it, or why it is not said: then what was typed stays in its field. */
+function useSaying(visit: OpenVisit, at: string) {
+  const [problem, setProblem] = useState<Problem>();
+  const say = async (value: string | number): Promise<boolean> => {
+    const refused = value === "" ? undefined : refusedOfVisit(at, value);
+    setProblem(refused);
+    if (refused) visit.practice.actions.add("refused", at);
+    else await visit.say([value === "" ? { at } : { at, value }]);
+    return refused === undefined;
+  };
+  return { problem, say };
+}
+
+function Refused({ problem }: { problem: Problem | undefined }) {
+  const { visit: words } = useWords();
+  if (!problem) return null;
+  return (
+    <span className="problem" role="alert">
+      {words.refused(problem.read, problem.allowed)}
+    </span>
+  );
+}
+
 /** Kept when the field is left, and when the page is hidden. */
 function TextPlace({ visit, at, label }: { visit: OpenVisit; at: string; label: string }) {
   const said = useSaid(visit, at);
   const [typed, setTyped] = useState<string>();
-  const leave = () => {
+  const { problem, say } = useSaying(visit, at);
+  const leave = async () => {
     if (typed === undefined || typed === (said ?? "")) return;
-    void visit.say([typed === "" ? { at } : { at, value: typed }]).then(() => setTyped(undefined));
+    if (await say(typed)) setTyped(undefined);
   };
   return (
-    <label>
-      {label}
-      <textarea
-        rows={2}
-        maxLength={LONGEST}
-        value={typed ?? (typeof said === "string" ? said : "")}
-        onChange={({ target }) => setTyped(target.value)}
-        onBlur={leave}
-      />
-    </label>
+    <div>
+      <label>
+        {label}
+        <textarea
+          rows={2}
+          value={typed ?? (typeof said === "string" ? said : "")}
+          onChange={({ target }) => setTyped(target.value)}
+          onBlur={() => void leave()}
+        />
+      </label>
+      <Refused problem={problem} />
+    </div>
   );
 }
 
 function WeeksPlace({ visit }: { visit: OpenVisit }) {
   const { visit: words } = useWords();
   const said = useSaid(visit, OF_VISIT.nextInWeeks);
+  const { problem, say } = useSaying(visit, OF_VISIT.nextInWeeks);
   return (
-    <label>
-      {words.nextInWeeks}
-      <input
-        type="number"
-        min={1}
-        max={WEEKS_MOST}
-        defaultValue={typeof said === "number" ? said : ""}
-        onBlur={({ target }) => {
-          const weeks = Number(target.value);
-          const isWeeks = Number.isInteger(weeks) && weeks >= 1 && weeks <= WEEKS_MOST;
-          if (isWeeks && weeks !== said) void visit.say([{ at: OF_VISIT.nextInWeeks, value: weeks }]);
-        }}
-      />
-    </label>
+    <div>
+      <label>
+        {words.nextInWeeks}
+        <input
+          inputMode="numeric"
+          defaultValue={typeof said === "number" ? said : ""}
+          onBlur={({ target }) => {
+            const typed = target.value.trim();
+            const weeks = /^\d+$/.test(typed) ? Number(typed) : typed;
+            if (weeks !== (said ?? "")) void say(weeks);
+          }}
+        />
+      </label>
+      <Refused problem={problem} />
+    </div>
   );
 }
