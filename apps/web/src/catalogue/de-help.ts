@@ -37,7 +37,7 @@ export const DE_HELP: Catalogue["help"] = {
       bench:
         "„Eine Falldatei für sich bearbeiten“ ist für den Schreibtisch gemacht und wurde nicht mit erzwungenen Farben geprüft.",
       paper:
-        "Die PDFs sind nicht ausgezeichnet: Ein Vorleseprogramm liest ihren Text ohne Überschriften und Tabellen.",
+        "Die PDFs sind nur als Absätze ausgezeichnet: Überschriften und Tabellen sind nicht als solche gekennzeichnet, Zeichnungen nicht beschrieben.",
     },
     notTestedTitle: "Was nicht geprüft wurde",
     notTested: {

@@ -34,7 +34,8 @@ export const EN_HELP = {
       german:
         "In German the screens’ own words are German; questions, answers and refusals are still English, and are not marked as such.",
       bench: "“Work on a case file by itself” is made for a desk and was not checked with forced colours.",
-      paper: "The PDFs are not tagged: a screen reader hears their text without headings or tables.",
+      paper:
+        "The PDFs are tagged as paragraphs alone: headings and tables are not marked as such, and drawings are not described.",
     },
     notTestedTitle: "What was not tested",
     notTested: {
