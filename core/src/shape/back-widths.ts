@@ -28,7 +28,7 @@ export interface FrontBack {
 export function frontBack(horse: SurveyedHorse, temper: Temper): FrontBack | undefined {
   const section = buildFront(horse, temper);
   if (isLacking(section)) return undefined;
-  const uMm = CENTRAL * Math.sqrt(section.widthOwnMm ** 2 + section.widthSharedMm ** 2);
+  const uMm = CENTRAL * together(section.widthOwnMm, section.widthSharedMm);
   const widths = WIDTH_DEPTHS_MM.flatMap((depthMm): readonly BackWidth[] => {
     const near = section.halfWidthMm("near", depthMm, {});
     const off = section.halfWidthMm("off", depthMm, {});
@@ -46,6 +46,9 @@ export function widthChange(
   now: BackWidth,
 ): { readonly byMm: number; readonly is: "wider" | "narrower" | "cannot-tell" } {
   const byMm = now.widthMm - before.widthMm;
-  const uMm = Math.sqrt(before.uMm ** 2 + now.uMm ** 2);
+  const uMm = together(before.uMm, now.uMm);
   return { byMm, is: Math.abs(byMm) <= uMm ? "cannot-tell" : byMm > 0 ? "wider" : "narrower" };
 }
+
+/** Of two doubts that know nothing of each other. */
+const together = (a: number, b: number): number => Math.sqrt(a * a + b * b);

@@ -45,8 +45,7 @@ export class Actions {
   ) {}
 
   static async open(store: Store, machine: Machine): Promise<Actions> {
-    const noted: unknown = JSON.parse((await store.noted(NOTE)) ?? "[]");
-    return new Actions(store, machine, Array.isArray(noted) ? noted.flatMap(actionOf) : []);
+    return new Actions(store, machine, actionsIn(await store.noted(NOTE)));
   }
 
   list(): readonly Action[] {
@@ -80,4 +79,14 @@ function actionOf(noted: unknown): Action[] {
   const kind = KINDS.find((one) => one === did);
   if (!kind || typeof place !== "string" || !Number.isInteger(minute)) return [];
   return [{ did: kind, place: placeName(place), minute: Number(minute) }];
+}
+
+/** A note that is damaged is a list lost, never an app that does not start. */
+function actionsIn(noted: string | undefined): readonly Action[] {
+  try {
+    const all: unknown = JSON.parse(noted ?? "[]");
+    return Array.isArray(all) ? all.flatMap(actionOf) : [];
+  } catch {
+    return [];
+  }
 }

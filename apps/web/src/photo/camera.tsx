@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from "react";
 import { useWords } from "../catalogue/use-words.ts";
+import { roomForPhoto } from "../practice/room.ts";
 import { type Encoded, encoded, type NoPhoto, photoOfFile } from "./encode.ts";
 
 interface Given {
@@ -25,6 +26,8 @@ export function Camera({ shows, onTake, onClose }: Given) {
   const take = async (photo: Promise<Encoded | NoPhoto>) => {
     const taken = await photo;
     if ("read" in taken) return setRefused(taken);
+    const noRoom = await roomForPhoto(taken.content.length);
+    if (noRoom) return setRefused(noRoom);
     setRefused(undefined);
     // What could not be kept is told by the line at the top, and is not counted here.
     await onTake(taken).then(
