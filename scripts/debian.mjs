@@ -20,6 +20,12 @@ const needs = [
     package: "strace",
     without: "that a kept reading is synced to the disk, counted in the browser's own calls",
   },
+  {
+    program: "WebKitWebDriver",
+    package: "webkit2gtk-driver",
+    without: "a visit and core's figures in a browser of another family",
+  },
+  { program: "Xvfb", package: "xvfb", without: "the made screen of that browser" },
   { program: "pdftoppm", package: "poppler-utils", without: "the printed sheets, measured on their raster" },
 ];
 /** Modules of the machine's own Python that a check reads files back with. */

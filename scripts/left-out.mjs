@@ -10,6 +10,8 @@ const speaksOf = {
   ezdxf: /import ezdxf/,
   ccx: /"ccx"/,
   strace: /exec strace/,
+  WebKitWebDriver: /"WebKitWebDriver"/,
+  Xvfb: /"Xvfb"/,
   pdftoppm: /"pdf(toppm|totext|tocairo|info|fonts)"/,
 };
 const folders = ["core/src", "bridges", "apps", "evidence"];

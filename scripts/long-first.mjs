@@ -4,6 +4,7 @@ import { BaseSequencer } from "vitest/node";
 /** Half a minute and more each on two cores; a name that is gone does no harm, one that is missing costs time only. */
 const LONG = [
   "evidence/page/same-figures.test.ts",
+  "evidence/webkit/figures.test.ts",
   "evidence/visit/visit.test.ts",
   "evidence/page/page.test.ts",
   "evidence/work/coverage.test.ts",
