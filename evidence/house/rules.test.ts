@@ -56,6 +56,19 @@ describe("house rules refuse", () => {
       `spawnSync(${JSON.stringify("npm")}, []);`,
       /through a shell/,
     ],
+    ["words in an element", "apps/web/src/planted.tsx", "export const A = () => <p>Go on</p>;", /catalogue/],
+    [
+      "words that are read out",
+      "apps/web/src/planted.tsx",
+      'export const A = () => <p title="Go" />;',
+      /catalogue/,
+    ],
+    [
+      "words chosen",
+      "apps/web/src/planted.tsx",
+      'export const A = () => <p>{1 ? "on" : 2}</p>;',
+      /catalogue/,
+    ],
     ["a file too long to read", "apps/web/src/planted.ts", "//\n".repeat(401), /at most 400/],
   ];
   it.each(planted)("%s", (_what, path, text, says) => {
@@ -73,6 +86,11 @@ describe("house rules let pass", () => {
     const text =
       '{ "scripts": { "a": "node scripts/a.mjs --to x", "b": "biome check --error-on-warnings" } }';
     expect(saysOf("package.json", text)).toEqual([]);
+  });
+  it("figures, units and names of classes on a screen, and words out of the catalogue", () => {
+    const text =
+      'export const A = ({ words }) => <p className="quiet go" title={words.go}>{words.on}: {3} mm</p>;';
+    expect(saysOf("apps/web/src/planted.tsx", text)).toEqual([]);
   });
   it("the clock in an app, a local address, a test's own console", () => {
     expect(saysOf("apps/cli/src/planted.ts", 'new Date(); fetch("http://127.0.0.1:80");')).toEqual([]);

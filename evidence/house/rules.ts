@@ -1,4 +1,5 @@
 import type { HouseRule } from "./finding.ts";
+import { wordsFromCatalogue } from "./literal-words.ts";
 import { scriptsNeedNoShell, startsWithoutShell } from "./no-shell.ts";
 import { engineKnowsNoTrade, everythingHasAHome, namesNoHost, shortFiles } from "./plain-texts.ts";
 import { pureCore } from "./pure-core.ts";
@@ -12,4 +13,5 @@ export const houseRules: readonly HouseRule[] = [
   shortFiles,
   scriptsNeedNoShell,
   startsWithoutShell,
+  wordsFromCatalogue,
 ];

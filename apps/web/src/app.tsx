@@ -1,5 +1,5 @@
 import { lazy, Suspense, useEffect, useState } from "react";
-import { directionOf, LANGUAGES, WordsOf } from "./catalogue/use-words.ts";
+import { directionOf, type Language, LanguageOf, languageOf } from "./catalogue/use-words.ts";
 import { HelpScreen } from "./help/help-screen.tsx";
 import { FirstScreen } from "./home/first-screen.tsx";
 import type { Practice } from "./practice/practice.ts";
@@ -11,20 +11,23 @@ const HorseScreen = lazy(() => import("./horse/horse-screen.tsx"));
 const DataScreen = lazy(() => import("./data/data-screen.tsx"));
 
 /** The app: one practice, its visits, and where one is among them. */
-export function App({ practice, language }: { practice: Practice; language: string }) {
-  const [tag, setTag] = useState(language);
+export function App({ practice, language }: { practice: Practice; language: Language }) {
+  const [spoken, setSpoken] = useState(language);
+  const { tag } = spoken;
   const route = useRoute();
-  const words = LANGUAGES[tag] ?? LANGUAGES.en;
   useEffect(() => {
     // A made language has no tag that a reader's voice knows.
     document.documentElement.lang = tag.startsWith("x-") ? "en" : tag;
     document.documentElement.dir = directionOf(tag);
   }, [tag]);
-  if (!words) return null;
   return (
-    <WordsOf value={words}>
+    <LanguageOf value={spoken}>
       {route.screen === "first" ? (
-        <FirstScreen practice={practice} language={tag} onLanguage={setTag} />
+        <FirstScreen
+          practice={practice}
+          language={tag}
+          onLanguage={(chosen) => void languageOf(chosen).then(setSpoken)}
+        />
       ) : null}
       {route.screen === "horse" ? (
         <Suspense fallback={null}>
@@ -46,6 +49,6 @@ export function App({ practice, language }: { practice: Practice; language: stri
           trueSize={route.trueSize}
         />
       ) : null}
-    </WordsOf>
+    </LanguageOf>
   );
 }

@@ -11,7 +11,7 @@ import "./look/agreement.css";
 import "./look/help.css";
 import "./look/forced.css";
 import { App } from "./app.tsx";
-import { chosenLanguage, LANGUAGES } from "./catalogue/use-words.ts";
+import { chosenLanguage, LANGUAGES, languageOf } from "./catalogue/use-words.ts";
 import { watchActions } from "./help/watch.ts";
 import { keepForOffline } from "./offline.ts";
 import { bringInvented } from "./practice/first-practice.ts";
@@ -27,11 +27,12 @@ async function start(root: HTMLElement): Promise<void> {
     const practice = await Practice.open(await indexedStore(DATA_BASE), thisMachine());
     await bringInvented(practice);
     watchActions(practice.actions);
+    const spoken = await languageOf(language);
     // Without such a worker the app still works while there is signal, and its line says so.
     keepForOffline().catch(() => undefined);
     createRoot(root).render(
       <StrictMode>
-        <App practice={practice} language={language} />
+        <App practice={practice} language={spoken} />
       </StrictMode>,
     );
   } catch (error) {

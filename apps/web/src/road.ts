@@ -37,13 +37,13 @@ export {
 export type { Answered, Because, NextReading } from "@treewright/core/judge/judgement.ts";
 export { limitRule } from "@treewright/core/judge/limits/all.ts";
 export { FAR_OVER_KPA } from "@treewright/core/judge/limits/pressed.ts";
+export { readingSays } from "@treewright/core/judge/next/traces.ts";
 export type { Judged } from "@treewright/core/judge/remedy/judged.ts";
 export { templateDataOf } from "@treewright/core/papers/template.ts";
 export { documentOf, PAPER_KINDS, type PaperKind } from "@treewright/core/papers.ts";
 export type { Setting } from "@treewright/core/reach/setting.ts";
 export { agreementOf } from "@treewright/core/report/agreement.ts";
 export { type Figure, printed, type Unit as FigureUnit } from "@treewright/core/report/figures.ts";
-export { OUTCOME_WORDS } from "@treewright/core/report/outcome-mark.ts";
 export {
   downFromCrown,
   type ScreenPart,
@@ -58,12 +58,12 @@ export {
   WIDTH_DEPTHS_MM,
   widthChange,
 } from "@treewright/core/shape/back-widths.ts";
-export { aboutPath } from "@treewright/core/survey/about-path.ts";
+export { aboutPath, type Say } from "@treewright/core/survey/about-path.ts";
 export { CASE_BYTES_MAX, CASE_VERSION } from "@treewright/core/survey/case.ts";
 export { ORDER_OF_WORK, type Section } from "@treewright/core/survey/order-of-work.ts";
-export { getAt, pathOf, stepsOf } from "@treewright/core/survey/path.ts";
+export { getAt, nameOf, pathOf, stepsOf } from "@treewright/core/survey/path.ts";
 export type { Problem } from "@treewright/core/survey/problem.ts";
-export { isAsked, type Question, questions } from "@treewright/core/survey/questions.ts";
+export { asksAt, isAsked, type Question, questions } from "@treewright/core/survey/questions.ts";
 export { readCase, readCaseValue } from "@treewright/core/survey/read-case.ts";
 export { isRead } from "@treewright/core/survey/reading.ts";
 export { refusedName } from "@treewright/core/survey/recorded/refused.ts";

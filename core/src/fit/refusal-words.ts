@@ -10,5 +10,8 @@ const SAYS: { readonly [R in RefusalReason]: string } = {
     "It was not worked out how it rests: panel and back would be pressed together further than the calculation holds for.",
 };
 
+/** Every reason why one may not come to rest. */
+export const RESTS_NOT = Object.keys(SAYS) as readonly RefusalReason[];
+
 /** Why a saddle was not brought to rest in the calculation, in plain words. */
 export const refusalSays = (why: RefusalReason): string => SAYS[why];

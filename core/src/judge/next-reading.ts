@@ -1,11 +1,10 @@
-import { aboutPath } from "../survey/about-path.ts";
 import type { Survey } from "../survey/case.ts";
 import { getAt, stepsOf } from "../survey/path.ts";
 import { type Question, questions } from "../survey/questions.ts";
 import type { WorkAnswer } from "../terms/answers.ts";
 import type { NextReading } from "./judgement.ts";
 import { counterparts } from "./next/counterparts.ts";
-import { missingTraces, traceSays } from "./next/traces.ts";
+import { missingTraces, readingSays } from "./next/traces.ts";
 
 /** What the case would answer with one reading set to a value, as it would be typed; every other reading at its mean. */
 export type AnswerWith = (path: string, value: number | string) => WorkAnswer;
@@ -95,6 +94,5 @@ export function nextReading(
   const open = tried.find((one) => one.leadsTo.length === 0 || one.leadsTo[0] === "measure-more");
   const chosen = best ?? open;
   if (chosen === undefined) return undefined;
-  const says = traceSays(chosen.path) ?? aboutPath(chosen.path);
-  return { path: chosen.path, says: `Read next: ${says}.`, leadsTo: chosen.leadsTo };
+  return { path: chosen.path, says: `Read next: ${readingSays(chosen.path)}.`, leadsTo: chosen.leadsTo };
 }

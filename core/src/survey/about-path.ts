@@ -25,6 +25,10 @@ const ITEM_WORDS: ReadonlyMap<string, string> = new Map([
   ["repeats", "repeat"],
 ]);
 
+/** English words to those of another language. */
+export type Say = (english: string) => string;
+export const asItIs: Say = (english) => english;
+
 /** The nearest described place at or above a path: a typed point is described by its trace. */
 function leafAbout(path: string): string {
   const field = fieldAt(path);
@@ -36,9 +40,9 @@ function leafAbout(path: string): string {
 /**
  * Plain words for a path of the case: `saddle.head.spreadTips` is "spread at the tips, on the face named",
  * `horses[1].girthed.clearanceTop` is "clearance over the top of the withers, girthed up, horse 2".
- * The path itself where the case has no such place.
+ * The path itself where the case has no such place. `say`: each of its parts in another language.
  */
-export function aboutPath(path: string): string {
+export function aboutPath(path: string, say: Say = asItIs): string {
   const about = leafAbout(path);
   const steps = stepsOf(path);
   const places = steps.flatMap((step) => (typeof step === "string" ? (PLACE_WORDS.get(step) ?? []) : []));
@@ -49,5 +53,6 @@ export function aboutPath(path: string): string {
       : `${list} ${step + 1}`;
   });
   const unsaid = places.filter((place) => !about.split(/[ ,]+/).includes(place.split(" ")[0] ?? place));
-  return [about, ...unsaid, ...items].filter((words) => words !== "").join(", ") || path;
+  const parts = [about, ...unsaid, ...items].filter((words) => words !== "");
+  return parts.map(say).join(", ") || path;
 }

@@ -5,6 +5,12 @@ export function stepsOf(path: string): Step[] {
   return [...path.matchAll(/([^.[\]]+)|\[(\d+)\]/g)].map((found) => found[1] ?? Number(found[2]));
 }
 
+/** The last name of a path: `horses[0].standing.heat` is called `heat`. */
+export const nameOf = (path: string): string =>
+  stepsOf(path)
+    .flatMap((step) => (typeof step === "string" ? step : []))
+    .at(-1) ?? "";
+
 export function pathOf(steps: readonly PropertyKey[]): string {
   return steps.reduce<string>((path, step) => {
     if (typeof step === "number") return `${path}[${step}]`;

@@ -1,9 +1,9 @@
 import { show, usualUnit } from "../engine/quantity/index.ts";
 import { STATIONS } from "../terms/places.ts";
-import { aboutPath } from "./about-path.ts";
+import { aboutPath, asItIs, type Say } from "./about-path.ts";
 import { inPlace, ORDER_OF_WORK } from "./order-of-work.ts";
 import { getAt, stepsOf } from "./path.ts";
-import { FIELDS, type FieldKind, type FieldRecord } from "./schema-fields.ts";
+import { FIELDS, type FieldKind, type FieldRecord, fieldAt } from "./schema-fields.ts";
 
 /** One question of a visit, out of the schema. */
 export interface Question {
@@ -100,7 +100,7 @@ function questionAt(section: string, field: FieldRecord, path: string): Question
   return {
     section,
     path,
-    asks: `${asksFor(field, path)}?`,
+    asks: asksAt(path),
     kind: field.kind,
     hint: hintFor(field),
     enterMeans: field.required
@@ -115,10 +115,13 @@ function questionAt(section: string, field: FieldRecord, path: string): Question
   };
 }
 
-function asksFor(field: FieldRecord, path: string): string {
+/** A question in plain words, each of its parts through `say`. */
+export function asksAt(path: string, say: Say = asItIs): string {
   const trace = /\.traces\[(\d+)\]\.points$/.exec(path);
-  const about = trace ? `${traceName(Number(trace[1]))}: ${field.about}` : aboutPath(path);
-  return about.charAt(0).toUpperCase() + about.slice(1);
+  const about = trace
+    ? `${say(traceName(Number(trace[1])))}: ${say(fieldAt(path)?.about ?? "")}`
+    : aboutPath(path, say);
+  return `${about.charAt(0).toUpperCase()}${about.slice(1)}?`;
 }
 
 /** As `withStation` takes them: each station in turn, then each once more. */

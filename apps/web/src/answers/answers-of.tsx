@@ -1,4 +1,5 @@
 import { useEffect, useState } from "react";
+import { useWords } from "../catalogue/use-words.ts";
 import type { Desk } from "../desk/desk.ts";
 import { Answers } from "./answers.tsx";
 import { NextReading } from "./next-reading.tsx";
@@ -19,14 +20,15 @@ export function AnswersOf({ desk }: { desk: Desk }) {
 }
 
 function NoAnswer({ failed }: { failed: string | undefined }) {
+  const { answers: words } = useWords();
   const slow = useLater();
   if (failed)
     return (
       <p className="problem" role="alert">
-        This case could not be answered: {failed}. What was typed is kept.
+        {words.failed(failed)}
       </p>
     );
-  return <p className="answers-wait">{slow ? "The first answer is being worked out." : ""}</p>;
+  return <p className="answers-wait">{slow ? words.waiting : ""}</p>;
 }
 
 /** True after a moment: words that would only flash up are not shown. */

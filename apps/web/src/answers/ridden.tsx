@@ -1,24 +1,23 @@
+import { useTrade, useWords } from "../catalogue/use-words.ts";
 import { type Answer, type GaitFit, refusalSays, THIRDS, type Third } from "../road.ts";
 
 /** Each gait at its peak, by third: a comparison that supports the answers and leads nothing. Closed until somebody asks. */
 export function Ridden({ answer }: { answer: Answer }) {
   const { today, chosen } = answer;
+  const { answers: words, bench } = useWords();
   if (today === undefined || today.gaits.length === 0) return null;
   return (
     <details>
-      <summary>Ridden, in the calculation</summary>
-      <p className="quiet">
-        Mean pressure at the peak, near / off, kPa. Only for comparing settings on this back; it permits
-        nothing.
-      </p>
+      <summary>{words.ridden}</summary>
+      <p className="quiet">{words.riddenSays}</p>
       <table className="ridden">
-        <caption>{chosen ? "Today, and after the change" : "Today"}</caption>
+        <caption>{chosen ? words.todayAndAfter : words.today}</caption>
         <thead>
           <tr>
-            <th scope="col">Gait</th>
+            <th scope="col">{words.gait}</th>
             {THIRDS.map((third) => (
               <th scope="col" key={third}>
-                {third}
+                {bench.thirds[third]}
               </th>
             ))}
           </tr>
@@ -34,15 +33,18 @@ export function Ridden({ answer }: { answer: Answer }) {
 }
 
 function GaitRows({ today, after }: { today: GaitFit; after: GaitFit | undefined }) {
+  const { answers: words } = useWords();
+  const trade = useTrade();
   return (
     <>
-      <Row name={`${today.says}, ${today.times.toFixed(2)} times the weight`} gait={today} />
-      {after ? <Row name="after" gait={after} /> : null}
+      <Row name={words.gaits(trade.said(today.says), today.times.toFixed(2))} gait={today} />
+      {after ? <Row name={words.after} gait={after} /> : null}
     </>
   );
 }
 
 function Row({ name, gait }: { name: string; gait: GaitFit }) {
+  const trade = useTrade();
   return (
     <tr>
       <th scope="row">{name}</th>
@@ -53,7 +55,7 @@ function Row({ name, gait }: { name: string; gait: GaitFit }) {
           </td>
         ))
       ) : (
-        <td colSpan={THIRDS.length}>{refusalSays(gait.why)}</td>
+        <td colSpan={THIRDS.length}>{trade.said(refusalSays(gait.why))}</td>
       )}
     </tr>
   );

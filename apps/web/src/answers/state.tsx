@@ -1,4 +1,5 @@
-import { OUTCOME_WORDS, type Outcome } from "../road.ts";
+import { useTrade } from "../catalogue/use-words.ts";
+import type { Outcome } from "../road.ts";
 
 const brackets = "M7 2H3v16h4M41 2h4v16h-4";
 
@@ -34,9 +35,10 @@ export function StateFigure({ outcome }: { outcome: Outcome | "not-read" }) {
 }
 
 export function State({ outcome }: { outcome: Outcome | "not-read" }) {
+  const trade = useTrade();
   return (
     <span className="told">
-      <StateFigure outcome={outcome} /> {OUTCOME_WORDS[outcome]}
+      <StateFigure outcome={outcome} /> {trade.choice(outcome, "outcome")}
     </span>
   );
 }

@@ -1,3 +1,4 @@
+import { DE_ANSWERS, DE_BENCH, DE_PAPER } from "./de-answers.ts";
 import { DE_HELP } from "./de-help.ts";
 import type { Catalogue } from "./en.ts";
 
@@ -29,6 +30,8 @@ export const DE: Catalogue = {
     flagged: "Keine Arbeit am Sattel: zuerst zum Tierarzt",
     demo: "Diese Praxis ist erfunden: kein Pferd, kein Mensch und keine Ablesung darin ist echt. Eigene beginnen: npm start -- --fresh",
     invented: "erfundenes Beispiel",
+    language: "Sprache, Language",
+    saddle: "Sattel",
   },
   saved: {
     here: "Auf diesem Gerät gesichert.",
@@ -67,7 +70,7 @@ export const DE: Catalogue = {
     unfinished: "getippt, nicht eingetragen",
     back1: "Letztes Zeichen löschen",
     minus: "Minus",
-    stop: "Komma",
+    stop: "Dezimalpunkt",
     asked: "Die Ablesung in der Einheit eintippen, in der sie abgelesen wurde.",
     words: "Worte",
     pairs: "Quer und hoch in Paaren, getrennt durch „;“. Für Zoll mit in beginnen.",
@@ -75,7 +78,7 @@ export const DE: Catalogue = {
     differ: "Zwei haben hier Verschiedenes gesagt, ohne voneinander zu wissen. Sagen Sie, was gilt.",
     callOut: "Zurufen",
     callOutEnd: "Zurufen beenden",
-    heard: "Gehört",
+    heard: (said, place) => `Gehört: ${said}, ${place}`,
     lastTime: "Letztes Mal",
     nextVisit: "Nächsten Besuch dieses Pferdes beginnen",
     whatToDo: "Was zu tun ist",
@@ -302,4 +305,7 @@ export const DE: Catalogue = {
       "Der Platz ist knapp: Kein neues Foto wird gesichert, damit Ablesungen es noch werden. Kopieren Sie Ihre Daten, dann schaffen Sie Platz.",
   },
   help: DE_HELP,
+  answers: DE_ANSWERS,
+  bench: DE_BENCH,
+  paper: DE_PAPER,
 };

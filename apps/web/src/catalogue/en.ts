@@ -1,3 +1,4 @@
+import { EN_ANSWERS, EN_BENCH, EN_PAPER } from "./en-answers.ts";
 import { EN_HELP } from "./en-help.ts";
 
 /** Every word of the visit's screens that is not of the trade's schema. The other languages have exactly these. */
@@ -28,6 +29,8 @@ export const EN = {
     flagged: "Not to be worked on: see the vet first",
     demo: "This is an invented practice: no horse, person or reading in it is real. To begin your own: npm start -- --fresh",
     invented: "invented example",
+    language: "Language, Sprache",
+    saddle: "saddle",
   },
   saved: {
     here: "Saved on this device.",
@@ -74,7 +77,7 @@ export const EN = {
     differ: "Two people said different things here without having seen each other. Say which stands.",
     callOut: "Call-out",
     callOutEnd: "End the call-out",
-    heard: "Heard",
+    heard: (said: string, place: string) => `Heard: ${said}, ${place}`,
     lastTime: "Last time",
     nextVisit: "Begin the next visit of this horse",
     whatToDo: "What to do",
@@ -292,6 +295,9 @@ export const EN = {
       "Room is short: no new photo is kept, so that readings still are. Copy your data elsewhere, then make room.",
   },
   help: EN_HELP,
+  answers: EN_ANSWERS,
+  bench: EN_BENCH,
+  paper: EN_PAPER,
 } as const;
 
 /** The same shape with any words in it. */

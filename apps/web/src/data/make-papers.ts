@@ -1,12 +1,12 @@
 import { proxy, type Remote, wrap } from "comlink";
 import type { Bench } from "../bench/bench.ts";
 import { benchWorker } from "../bench/open-bench.ts";
+import { EN_PAPER } from "../catalogue/en-answers.ts";
 import type { Press } from "../paper/press.ts";
 import { pressWorker } from "../paper/press-worker.ts";
 import type { ListedVisit, Practice } from "../practice/practice.ts";
 import { endsOf } from "../records.ts";
 import { type Answer, type PaperKind, readCaseValue } from "../road.ts";
-import { PAPER_WORDS } from "../words.ts";
 import type { MadePaper, Papers, VisitPapers } from "./pack.ts";
 
 /** What goes into a copy: what an owner was given, and what the fitter worked by. */
@@ -85,7 +85,8 @@ async function papersOf(practice: Practice, { subject }: ListedVisit, hands: Han
     const answer = await answered(text, horse, hands);
     for (const kind of KINDS) {
       const content = await hands.press.print(kind, text, answer);
-      const name = `${PAPER_WORDS[kind].name}, horse ${horse + 1}`;
+      // The page of a copy is in English alone, as its papers are.
+      const name = `${EN_PAPER[kind].name}, horse ${horse + 1}`;
       if (content) papers.push({ name, path: `papers/${subject}-horse-${horse + 1}-${kind}.pdf`, content });
     }
   }

@@ -1,8 +1,8 @@
 import { StateFigure } from "../answers/state.tsx";
-import { OUTCOME_WORDS, type Outcome, type Station } from "../road.ts";
+import { useTrade, useWords } from "../catalogue/use-words.ts";
+import type { Outcome, Station } from "../road.ts";
 import { shownMm } from "../units/shown.ts";
 import { useUnits } from "../units/units.ts";
-import { STATION_WORDS } from "../words.ts";
 import { smooth } from "./path.ts";
 import { usePixel } from "./unit.ts";
 
@@ -57,6 +57,8 @@ export function BackLine(props: {
   onStation: (station: Station) => void;
 }) {
   const { profile, marks, panelEndMm } = props.view;
+  const { bench: words } = useWords();
+  const trade = useTrade();
   const { ref, pixel } = usePixel(WIDTH, { heightMm: HEIGHT });
   const read = profile.length > 1 ? profile : NO_PROFILE;
   const units = useUnits();
@@ -71,7 +73,7 @@ export function BackLine(props: {
     ...CROUP.map(([x, z]) => [x + last[0], -(z + last[1])] as const),
   ];
   return (
-    <nav className="back-line" aria-label="The horse's back, seen from the near side: choose a station">
+    <nav className="back-line" aria-label={words.choose}>
       <svg
         ref={ref}
         viewBox={`${LEFT} ${TOP} ${WIDTH} ${HEIGHT}`}
@@ -105,10 +107,12 @@ export function BackLine(props: {
             onClick={() => props.onStation(mark.station)}
           >
             <span className="station-name">
-              {STATION_WORDS[mark.station]} <StateFigure outcome={mark.outcome} />
-              <span className="only-heard">{OUTCOME_WORDS[mark.outcome]}</span>
+              {words.stations[mark.station]} <StateFigure outcome={mark.outcome} />
+              <span className="only-heard">{trade.choice(mark.outcome, "outcome")}</span>
             </span>
-            <span className="figure">{mark.read ? shownMm(mark.xMm, 1, units) : "not read"}</span>
+            <span className="figure">
+              {mark.read ? shownMm(mark.xMm, 1, units) : trade.choice("not-read", "outcome")}
+            </span>
           </button>
         ))}
       </div>
@@ -119,6 +123,7 @@ export function BackLine(props: {
 /** How long the saddle bears, as a dimension over the back. */
 function PanelLength({ endMm, pixel }: { endMm: number; pixel: number }) {
   const units = useUnits();
+  const { bench: words } = useWords();
   const z = -58;
   const end = 5 * pixel;
   return (
@@ -129,7 +134,7 @@ function PanelLength({ endMm, pixel }: { endMm: number; pixel: number }) {
         className="pen-2"
       />
       <text x={endMm / 2} y={z} textAnchor="middle" dominantBaseline="central" className="on-line">
-        panel {shownMm(endMm, 1, units)}
+        {words.panel(shownMm(endMm, 1, units))}
       </text>
     </g>
   );

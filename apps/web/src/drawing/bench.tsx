@@ -1,12 +1,12 @@
 import { State } from "../answers/state.tsx";
+import { useLanguage, useTrade, useWords } from "../catalogue/use-words.ts";
 import type { Desk } from "../desk/desk.ts";
 import type { Hand } from "../desk/hand.ts";
 import { Follows } from "../head/follows.tsx";
 import { HeadSlider } from "../head/slider.tsx";
 import { ReadingLinks } from "../readings/link.tsx";
-import { mayBeFitted, type Rest, type SweepPoint } from "../road.ts";
+import { mayBeFitted, type Rest, refusalSays, type SweepPoint } from "../road.ts";
 import { useUnits } from "../units/units.ts";
-import { SIDE_WORDS, STATION_WORDS, THIRD_WORDS } from "../words.ts";
 import { Pressure } from "./pressure.tsx";
 import { PressureKey } from "./pressure-key.tsx";
 import { Section } from "./section.tsx";
@@ -16,6 +16,8 @@ import { followedBy, type SectionView, sectionView } from "./view.ts";
 export function Bench({ desk, hand }: { desk: Desk; hand: Hand }) {
   const { answer, sweep, changeMm, station } = desk;
   const units = useUnits();
+  const language = useLanguage();
+  const { bench: words } = language.words;
   if (answer === undefined) return null;
   if (!mayBeFitted(desk.read.survey, desk.horse)) return <Shut />;
   const { setting } = answer.answers;
@@ -25,10 +27,10 @@ export function Bench({ desk, hand }: { desk: Desk; hand: Hand }) {
   if (today === undefined || now === undefined) return <Lacking paths={answer.lacking} />;
   const drawn = sectionView(now, station, units);
   return (
-    <section className="bench" aria-label="The drawing">
+    <section className="bench" aria-label={words.drawing}>
       <figure className="section-figure">
         <figcaption>
-          <h3>{STATION_WORDS[station]} section, seen from behind</h3>
+          <h3>{words.section(words.stations[station])}</h3>
         </figcaption>
         {drawn ? (
           <Section drawn={drawn} today={changeMm === 0 ? undefined : sectionView(today, station, units)} />
@@ -39,7 +41,7 @@ export function Bench({ desk, hand }: { desk: Desk; hand: Hand }) {
       </figure>
       <figure className="pressure-figure">
         <figcaption>
-          <h3>Lines of pressure at rest, seen from above</h3>
+          <h3>{words.pressure}</h3>
         </figcaption>
         <Pressed now={now} desk={desk} />
       </figure>
@@ -50,7 +52,7 @@ export function Bench({ desk, hand }: { desk: Desk; hand: Hand }) {
           answeredMm={setting?.changeMm || undefined}
           onChange={(mm) => hand.moveHead(mm)}
         />
-        <Follows rows={followedBy(today, now, station, units)} />
+        <Follows rows={followedBy(today, now, station, units, language)} />
       </div>
     </section>
   );
@@ -58,26 +60,26 @@ export function Bench({ desk, hand }: { desk: Desk; hand: Hand }) {
 
 /** What the lines of the section mean. */
 function Legend({ drawn, moved }: { drawn: SectionView; moved: boolean }) {
-  const panel = drawn.panel.near.length > 0;
-  return (
-    <p className="quiet">
-      Dotted: where the back may lie, 95 in 100.{" "}
-      {panel
-        ? "Degrees: tree or panel face less back face, positive where it is steeper; both are drawn unpressed. "
-        : ""}
-      {drawn.clearance ? `The head stands at its clearance as read ${drawn.clearance.state}. ` : ""}
-      {moved ? "Dashed: today." : ""}
-    </p>
-  );
+  const { bench: words } = useWords();
+  const states: Readonly<Record<string, string>> = words.states;
+  const said = [
+    words.dotted,
+    ...(drawn.panel.near.length > 0 ? [words.degrees] : []),
+    ...(drawn.clearance ? [words.stands(states[drawn.clearance.state] ?? drawn.clearance.state)] : []),
+    ...(moved ? [words.dashed] : []),
+  ];
+  return <p className="quiet">{said.join(" ")}</p>;
 }
 
 function Pressed({ now, desk }: { now: SweepPoint; desk: Desk }) {
   const { rest } = now.fit;
+  const { bench: words } = useWords();
+  const trade = useTrade();
   if (rest === undefined) return <Lacking paths={desk.answer?.lacking ?? []} />;
   if (!rest.ok)
     return (
       <p className="refusal">
-        No rest is found with this head: {rest.why.replaceAll("-", " ")}. No pressure is shown.
+        {trade.said(refusalSays(rest.why))} {words.noRest}
       </p>
     );
   return (
@@ -91,24 +93,25 @@ function Pressed({ now, desk }: { now: SweepPoint; desk: Desk }) {
 
 /** The same figures as a table, one tap away. */
 function Thirds({ rest }: { rest: Rest }) {
+  const { bench: words } = useWords();
   return (
     <details>
-      <summary>The same in figures</summary>
+      <summary>{words.figures}</summary>
       <table className="thirds">
         <thead>
           <tr>
-            <th scope="col">Third</th>
-            <th scope="col">Side</th>
-            <th scope="col">Mean kPa</th>
-            <th scope="col">Most kPa</th>
-            <th scope="col">Share %</th>
+            <th scope="col">{words.third}</th>
+            <th scope="col">{words.side}</th>
+            <th scope="col">{words.mean}</th>
+            <th scope="col">{words.most}</th>
+            <th scope="col">{words.share}</th>
           </tr>
         </thead>
         <tbody>
           {rest.thirds.map((one) => (
             <tr key={one.third + one.side}>
-              <th scope="row">{THIRD_WORDS[one.third]}</th>
-              <td>{SIDE_WORDS[one.side]}</td>
+              <th scope="row">{words.thirds[one.third]}</th>
+              <td>{words.sides[one.side]}</td>
               <td className="figure">{one.meanKPa.toFixed(1)}</td>
               <td className="figure">{one.maxKPa.toFixed(1)}</td>
               <td className="figure">{Math.round(100 * one.share)}</td>
@@ -116,31 +119,28 @@ function Thirds({ rest }: { rest: Rest }) {
           ))}
         </tbody>
       </table>
-      <p className="quiet">
-        For comparing heads on this same back and load only. No figure here says that a saddle does no harm.
-      </p>
+      <p className="quiet">{words.comparing}</p>
     </details>
   );
 }
 
 function Shut() {
+  const { bench: words } = useWords();
   return (
-    <section className="bench shut" aria-label="The drawing">
-      <h3>No fit is shown</h3>
-      <p>
-        Something was found on this horse that a vet must look at first. Until then no setting, no pressure
-        and no fit is worked out, since a saddle altered for a sore or lame horse hides what hurts it.
-      </p>
+    <section className="bench shut" aria-label={words.drawing}>
+      <h3>{words.shut}</h3>
+      <p>{words.shutSays}</p>
     </section>
   );
 }
 
 function Lacking({ paths }: { paths: readonly string[] }) {
+  const { bench: words } = useWords();
   return (
     <div className="lacking">
       <p>
         <State outcome="cannot-tell" />
-        {paths.length > 0 ? ": these readings are missing for it." : "."}
+        {paths.length > 0 ? words.lacking : "."}
       </p>
       <ReadingLinks paths={paths} />
     </div>

@@ -1,3 +1,4 @@
+import { useWords } from "../catalogue/use-words.ts";
 import { FAR_OVER_KPA, LEVELS_KPA } from "../road.ts";
 
 /** Width of one step on the key. */
@@ -5,12 +6,13 @@ const STEP = 48;
 
 /** The one ramp, the same on screen and sheet, with its figures. */
 export function PressureKey() {
+  const { bench: words } = useWords();
   return (
     <svg
       className="pressure-key"
       viewBox={`-6 0 ${STEP * LEVELS_KPA.length + 44} 36`}
       role="img"
-      aria-label={`Ramp of pressure: a tint from each of ${LEVELS_KPA.join(", ")} kilopascal; cross-hatched from ${FAR_OVER_KPA}`}
+      aria-label={words.ramp(LEVELS_KPA.join(", "), FAR_OVER_KPA)}
     >
       {LEVELS_KPA.map((kPa, index) => (
         <g key={kPa}>

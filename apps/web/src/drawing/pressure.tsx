@@ -1,4 +1,5 @@
 import { memo } from "react";
+import { useWords } from "../catalogue/use-words.ts";
 import {
   FAR_OVER_KPA,
   LEVELS_KPA,
@@ -8,7 +9,6 @@ import {
   STATIONS,
   type Station,
 } from "../road.ts";
-import { STATION_WORDS } from "../words.ts";
 import { contours, type Net, type Point, rimmed } from "./contours.ts";
 import { labelsOn } from "./labels.ts";
 import { straight } from "./path.ts";
@@ -83,6 +83,7 @@ export const Pressure = memo(function Pressure({
   station: Station;
 }) {
   const { field } = rest;
+  const { bench: words } = useWords();
   const long = Math.max(...field.xMm);
   const wide = Math.max(...field.yMm) + 20;
   const { ref, pixel } = usePixel(2 * wide);
@@ -94,14 +95,14 @@ export const Pressure = memo(function Pressure({
       viewBox={`${-wide} ${top} ${2 * wide} ${long + 12 - top}`}
       style={{ "--pixel": pixel } as React.CSSProperties}
       role="img"
-      aria-label="Lines of equal pressure under the near and the off panel, in kilopascal, head at the top; the same figures stand in the table below"
+      aria-label={words.pressureSays}
     >
       <path d={`M0 ${top + 20 * pixel}V${long + 10}`} className="pen-1" strokeDasharray="14 4 2 4" />
       <text x={-wide} y={top + 16 * pixel} className="side-word">
-        near (left)
+        {words.sides.near}
       </text>
       <text x={wide} y={top + 16 * pixel} className="side-word" textAnchor="end">
-        off (right)
+        {words.sides.off}
       </text>
       <HalfField net={netOf(field, "near")} />
       <HalfField net={netOf(field, "off")} />
@@ -119,7 +120,7 @@ export const Pressure = memo(function Pressure({
               textAnchor="middle"
               dominantBaseline="central"
             >
-              {STATION_WORDS[one]}
+              {words.stations[one]}
             </text>
           ) : null}
         </g>

@@ -1,5 +1,5 @@
+import { useWords } from "../catalogue/use-words.ts";
 import { SIDES } from "../road.ts";
-import { STATION_WORDS } from "../words.ts";
 import type { Point } from "./contours.ts";
 import { Across, Noted, Upright } from "./dimension.tsx";
 import { smooth, straight } from "./path.ts";
@@ -21,7 +21,8 @@ export function Section({ drawn, today }: { drawn: SectionView; today: SectionVi
   const highest = Math.min(...[...back, ...over].map(([, z]) => z));
   const top = highest - 56 * pixel;
   const foot = Math.max(...back.map(([, z]) => z), ...over.map(([, z]) => z)) + CUT_MM;
-  const place = STATION_WORDS[drawn.station].toLowerCase();
+  const { bench: words } = useWords();
+  const place = words.stations[drawn.station].toLowerCase();
   return (
     <svg
       ref={ref}
@@ -29,7 +30,7 @@ export function Section({ drawn, today }: { drawn: SectionView; today: SectionVi
       viewBox={`${-wide} ${top} ${2 * wide} ${foot - top + 32 * pixel}`}
       style={{ "--pixel": pixel } as React.CSSProperties}
       role="img"
-      aria-label={`Section at the ${place} station seen from behind, near side on the left; its figures stand in the table below`}
+      aria-label={words.sectionSays(place)}
     >
       <path d={`M0 ${top + 8 * pixel}V${foot}`} className="pen-1" strokeDasharray="14 4 2 4" />
       <Cut back={back} />
@@ -53,10 +54,10 @@ export function Section({ drawn, today }: { drawn: SectionView; today: SectionVi
         ) : null;
       })}
       <text x={-wide} y={foot + 24 * pixel} className="side-word">
-        near (left)
+        {words.sides.near}
       </text>
       <text x={wide} y={foot + 24 * pixel} className="side-word" textAnchor="end">
-        off (right)
+        {words.sides.off}
       </text>
     </svg>
   );

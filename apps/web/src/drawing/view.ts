@@ -1,3 +1,4 @@
+import type { Language } from "../catalogue/use-words.ts";
 import {
   clearanceRead,
   headAtClearance,
@@ -64,7 +65,7 @@ export function sectionView(
 function clearanceOf(limits: readonly Judged[], units: UnitsChosen): SectionView["clearance"] {
   const read = clearanceRead(limits);
   if (read?.value === undefined) return undefined;
-  const state = limitRule(read.rule).state.replaceAll("-", " ");
+  const { state } = limitRule(read.rule);
   return { mm: read.value, words: shownMm(read.value, 1, units), state };
 }
 
@@ -136,7 +137,9 @@ const MOVED = [
   "face-front",
   "face-rail",
   "spread-wanted",
-];
+] as const;
+type MovedLimit = (typeof MOVED)[number];
+const MOVED_IDS: readonly string[] = MOVED;
 
 /** What follows from a moved head: each limit that it moves, today beside after; faces only at the station looked at. */
 export function followedBy(
@@ -144,8 +147,9 @@ export function followedBy(
   after: SweepPoint,
   station: Station,
   units: UnitsChosen,
+  language: Language,
 ): Followed[] {
-  const order = ({ rule }: Judged) => MOVED.indexOf(rule);
+  const order = ({ rule }: Judged) => MOVED_IDS.indexOf(rule);
   return after.limits
     .filter((one) => order(one) >= 0 && (!one.rule.startsWith("face-") || one.station === station))
     .sort((a, b) => order(a) - order(b))
@@ -155,21 +159,16 @@ export function followedBy(
       const said = (limit: Judged | undefined) =>
         shownFigure(limit?.value === undefined ? undefined : { value: limit.value, u: limit.u }, unit, units);
       if (one.value === undefined && before?.value === undefined) return [];
-      return [{ what: limitWords(one), today: said(before), after: said(one), outcome: one.outcome }];
+      return [
+        { what: limitWords(one, language), today: said(before), after: said(one), outcome: one.outcome },
+      ];
     });
 }
 
-const SHORT: { readonly [rule: string]: string } = {
-  "clearance-girthed": "Clearance over the withers, girthed",
-  "clearance-rider-up": "Clearance over the withers, rider up",
-  "clearance-half-seat": "Clearance over the withers, half-seat",
-  "clearance-side": "Clearance beside the withers",
-  "seat-slope": "Slope of the seat",
-  "channel-over-ridge": "Channel over the ridge",
-  "face-front": "Tree face less back face",
-  "face-rail": "Panel face less back face",
-  "spread-wanted": "Spread less the spread wanted",
-};
+const isMoved = (rule: string): rule is MovedLimit => MOVED_IDS.includes(rule);
 
-const limitWords = ({ rule, at }: Judged) =>
-  `${SHORT[rule] ?? rule}${at === "" || rule.endsWith(at) ? "" : `, ${at}`}`;
+function limitWords({ rule, at }: Judged, { words, trade }: Language): string {
+  const name = isMoved(rule) ? words.bench.limits[rule] : rule;
+  const places = at === "" || rule.endsWith(at) ? [] : at.split(", ");
+  return [name, ...places.map(trade.said)].join(", ");
+}

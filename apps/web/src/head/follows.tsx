@@ -1,17 +1,19 @@
 import { State } from "../answers/state.tsx";
+import { useWords } from "../catalogue/use-words.ts";
 import type { Followed } from "../drawing/view.ts";
 
 /** What the moved head brings with it, today beside after. */
 export function Follows({ rows }: { rows: readonly Followed[] }) {
+  const { bench: words } = useWords();
   return (
     <table className="follows">
-      <caption>What follows</caption>
+      <caption>{words.follows}</caption>
       <thead>
         <tr>
-          <th scope="col">What</th>
-          <th scope="col">Today</th>
-          <th scope="col">After</th>
-          <th scope="col">Limit</th>
+          <th scope="col">{words.what}</th>
+          <th scope="col">{words.today}</th>
+          <th scope="col">{words.after}</th>
+          <th scope="col">{words.limit}</th>
         </tr>
       </thead>
       <tbody>

@@ -1,4 +1,5 @@
 import { useEffect, useState } from "react";
+import { useWords } from "../catalogue/use-words.ts";
 import { CHANGE_MAX_MM } from "../road.ts";
 import { shownMm } from "../units/shown.ts";
 import { useUnits } from "../units/units.ts";
@@ -17,21 +18,22 @@ interface Props {
 /** Moves the head: by the slider, by a key, or typed. */
 export function HeadSlider({ todayMm, changeMm, answeredMm, onChange }: Props) {
   const units = useUnits();
+  const { bench: words } = useWords();
   const move = (mm: number) => onChange(held(mm));
   // The slider steps by whole millimetres; a typed half stays where it was put.
   const digits = Number.isInteger(changeMm) ? 0 : 1;
   return (
     <div className="head-slider">
       <p className="head-figures">
-        <span className="over">Spread inside the tips</span>
+        <span className="over">{words.spread}</span>
         <span className="figure large">
           {todayMm.toFixed(0)} <Arrow />
-          <span className="only-heard">to</span> {(todayMm + changeMm).toFixed(digits)}{" "}
+          <span className="only-heard">{words.to}</span> {(todayMm + changeMm).toFixed(digits)}{" "}
           <span className="unit">mm</span>
         </span>
         {units.length === "mm" ? null : (
           <span className="figure">
-            {shownMm(todayMm, 1, units)} <Arrow /> <span className="only-heard">to</span>{" "}
+            {shownMm(todayMm, 1, units)} <Arrow /> <span className="only-heard">{words.to}</span>{" "}
             {shownMm(todayMm + changeMm, 1, units)}
           </span>
         )}
@@ -43,32 +45,32 @@ export function HeadSlider({ todayMm, changeMm, answeredMm, onChange }: Props) {
           max={CHANGE_MAX_MM}
           step={digits === 0 ? 1 : "any"}
           value={changeMm}
-          aria-label="Change of the spread inside the tips, in millimetres"
-          aria-valuetext={`${signed(changeMm, digits)} mm: ${(todayMm + changeMm).toFixed(digits)} mm inside the tips`}
+          aria-label={words.change}
+          aria-valuetext={words.changeSays(signed(changeMm, digits), (todayMm + changeMm).toFixed(digits))}
           onChange={(event) => move(Number(event.target.value))}
         />
         <SteelRule mostMm={CHANGE_MAX_MM} />
       </div>
       <div className="nudges">
-        <button type="button" onClick={() => move(changeMm - 1)} aria-label="Close the head by 1 mm">
+        <button type="button" onClick={() => move(changeMm - 1)} aria-label={words.closeOne}>
           <span className="figure" aria-hidden="true">
             −1
           </span>{" "}
-          close
+          {words.close}
         </button>
         <TypedChange changeMm={changeMm} onChange={move} />
-        <button type="button" onClick={() => move(changeMm + 1)} aria-label="Open the head by 1 mm">
-          open{" "}
+        <button type="button" onClick={() => move(changeMm + 1)} aria-label={words.openOne}>
+          {words.open}{" "}
           <span className="figure" aria-hidden="true">
             +1
           </span>
         </button>
         <button type="button" onClick={() => move(0)} disabled={changeMm === 0}>
-          As today
+          {words.asToday}
         </button>
         {answeredMm === undefined ? null : (
           <button type="button" onClick={() => move(answeredMm)} disabled={changeMm === answeredMm}>
-            As answered <span className="figure">{signed(answeredMm)}</span>
+            {words.asAnswered} <span className="figure">{signed(answeredMm)}</span>
           </button>
         )}
       </div>
@@ -78,6 +80,7 @@ export function HeadSlider({ todayMm, changeMm, answeredMm, onChange }: Props) {
 
 /** A typed change is taken at Enter or on leaving; point and comma both do. */
 function TypedChange({ changeMm, onChange }: { changeMm: number; onChange: (mm: number) => void }) {
+  const { bench: words } = useWords();
   const [typed, setTyped] = useState(signed(changeMm, changeMm % 1 === 0 ? 0 : 1));
   useEffect(() => setTyped(signed(changeMm, changeMm % 1 === 0 ? 0 : 1)), [changeMm]);
   const take = () => {
@@ -87,7 +90,7 @@ function TypedChange({ changeMm, onChange }: { changeMm: number; onChange: (mm: 
   };
   return (
     <label className="typed-change">
-      <span>Change, mm</span>
+      <span>{words.changeMm}</span>
       <input
         className="figure"
         inputMode="text"

@@ -1,6 +1,7 @@
 import { type FormEvent, useState, useSyncExternalStore } from "react";
 import { useArrival } from "../arrival.ts";
 import { today } from "../case/open-save.ts";
+import { EN } from "../catalogue/en.ts";
 import { chooseLanguage, LANGUAGES, useWords } from "../catalogue/use-words.ts";
 import { Looks } from "../look/looks.tsx";
 import { takeNewVersion, useOffline } from "../offline.ts";
@@ -77,10 +78,10 @@ export function FirstScreen({ practice, language, onLanguage }: Given) {
           <a className="key" href="#/help">
             {help.title}
           </a>
-          <a className="key" href="owner.html">
+          <a className="key" href="owner.html" hrefLang="en">
             {first.owner}
           </a>
-          <a className="key" href="bench.html">
+          <a className="key" href="bench.html" hrefLang="en">
             {first.caseFile}
           </a>
         </nav>
@@ -125,11 +126,13 @@ function VisitRow({
 }) {
   const { first } = useWords();
   const flagged = visit.horseAnswer.startsWith("vet") ? first.flagged : "";
+  // The invented practice speaks English; what a fitter types is in whatever language that is.
+  const lang = visit.invented ? "en" : undefined;
   return (
     <a className={isNext ? "visit-row next" : "visit-row"} href={visitAddress(visit.subject)}>
-      <strong>{visit.horseName}</strong>
+      <strong lang={lang}>{visit.horseName}</strong>
       <span>
-        {[visit.yard, visit.saddleName].filter((part) => part !== "").join(", ")}
+        <span lang={lang}>{[visit.yard, visit.saddleName].filter((part) => part !== "").join(", ")}</span>
         {visit.invented ? ` (${first.invented})` : ""}
       </span>
       <span className="figure">{visit.day}</span>
@@ -137,10 +140,10 @@ function VisitRow({
       {flagged === "" ? null : <span className="stop-word">{flagged}</span>}
       {isNext && before?.done ? (
         <span>
-          {first.lastTime}: {before.done}
+          {first.lastTime}: <span lang={lang}>{before.done}</span>
         </span>
       ) : null}
-      {visit.done === "" ? null : <span>{visit.done}</span>}
+      {visit.done === "" ? null : <span lang={lang}>{visit.done}</span>}
       {isNext ? <span className="key main">{first.goOn}</span> : null}
     </a>
   );
@@ -158,6 +161,8 @@ function BeginVisit({ practice }: { practice: Practice }) {
     const subject = await practice.begin([
       { at: "visit.date", value: today() },
       { at: "horses[0].name", value: name.trim() || first.horse },
+      // An empty case calls its saddle so in English already.
+      ...(first.saddle === EN.first.saddle ? [] : [{ at: "saddle.name", value: first.saddle }]),
     ]);
     practice.actions.add("began", "visit");
     location.hash = visitAddress(subject, 0);
@@ -179,10 +184,11 @@ function BeginVisit({ practice }: { practice: Practice }) {
 }
 
 function Languages({ language, onLanguage }: { language: string; onLanguage: (tag: string) => void }) {
+  const { first } = useWords();
   return (
     <select
       className="languages"
-      aria-label="Language, Sprache"
+      aria-label={first.language}
       value={language}
       onChange={({ target }) => {
         chooseLanguage(target.value);
@@ -190,7 +196,7 @@ function Languages({ language, onLanguage }: { language: string; onLanguage: (ta
       }}
     >
       {Object.entries(LANGUAGES).map(([tag, { name }]) => (
-        <option key={tag} value={tag}>
+        <option key={tag} value={tag} lang={tag.startsWith("x-") ? undefined : tag}>
           {name}
         </option>
       ))}

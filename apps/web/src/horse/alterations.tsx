@@ -1,4 +1,4 @@
-import { useWords } from "../catalogue/use-words.ts";
+import { useTrade, useWords } from "../catalogue/use-words.ts";
 import { fieldAt } from "../road.ts";
 import { saidWords } from "../visit/said-words.ts";
 import type { HorseVisit } from "./horse-visits.ts";
@@ -14,7 +14,7 @@ export function Alterations({ visits }: { visits: readonly HorseVisit[] }) {
       {done.length === 0 ? (
         <p>{words.noAlterations}</p>
       ) : (
-        <ol className="alterations" lang="en">
+        <ol className="alterations">
           {done.map((one) => (
             <li key={JSON.stringify(one)}>
               {Object.entries(one).map(([name, value]) => (
@@ -30,13 +30,15 @@ export function Alterations({ visits }: { visits: readonly HorseVisit[] }) {
 
 /** One place of an alteration, named as it is asked for. */
 function Told({ name, value }: { name: string; value: unknown }) {
-  const field = fieldAt(`saddle.past.alterations[0].${name}`);
+  const trade = useTrade();
+  const path = `saddle.past.alterations[0].${name}`;
+  const field = fieldAt(path);
   if (field === undefined) return null;
   const { about, unit, words } = field;
-  const said = { kind: words ? ("choice" as const) : ("measured" as const), ...(unit ? { unit } : {}) };
+  const said = { path, kind: words ? ("choice" as const) : ("measured" as const), ...(unit ? { unit } : {}) };
   return (
     <p>
-      {about}: <span className="figure">{saidWords(value, said)}</span>
+      {trade.said(about)}: <span className="figure">{saidWords(value, said, trade)}</span>
     </p>
   );
 }

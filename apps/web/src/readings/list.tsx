@@ -1,7 +1,7 @@
+import { EN } from "../catalogue/en.ts";
 import { type Desk, typedAt } from "../desk/desk.ts";
 import type { Hand } from "../desk/hand.ts";
 import { type FieldRecord, STATIONS, stepsOf } from "../road.ts";
-import { STATION_WORDS } from "../words.ts";
 import { Points } from "./trace.tsx";
 
 interface Props {
@@ -61,7 +61,7 @@ function Another({ list, count, desk, hand }: Pick<Props, "list" | "desk" | "han
   if (list.path.endsWith(".traces"))
     return STATIONS.map((station) => (
       <details key={station}>
-        <summary>Another trace at the {STATION_WORDS[station].toLowerCase()} station</summary>
+        <summary>Another trace at the {EN.bench.stations[station].toLowerCase()} station</summary>
         <Points
           id={`${path} ${station}`}
           label="Points of the new trace, y and z in mm"

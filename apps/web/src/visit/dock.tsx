@@ -1,7 +1,6 @@
 import { type FormEvent, type RefObject, useLayoutEffect, useRef } from "react";
-import { useWords } from "../catalogue/use-words.ts";
-import { choiceWords } from "../readings/naming.ts";
-import { type Problem, type Question, USUAL_UNITS, unitBeside } from "../road.ts";
+import { useTrade, useWords } from "../catalogue/use-words.ts";
+import { nameOf, type Problem, type Question, USUAL_UNITS, unitBeside } from "../road.ts";
 import { shownRange } from "../units/shown.ts";
 import { useUnits } from "../units/units.ts";
 import { NumberKeys, otherUnits } from "./number-keys.tsx";
@@ -34,6 +33,7 @@ export function Dock(given: Given) {
     toQuestion(dock.current);
     onClear();
   };
+  const trade = useTrade();
   return (
     <section ref={dock} className="dock" data-at={question.path} aria-label={question.asks}>
       <div className="dock-asks">
@@ -42,7 +42,7 @@ export function Dock(given: Given) {
         </p>
         {said === undefined ? null : (
           <p>
-            <span className="figure">{saidWords(said, question)}</span>{" "}
+            <span className="figure">{saidWords(said, question, trade)}</span>{" "}
             <button type="button" className="small" onClick={clear}>
               {words.clear}
             </button>
@@ -50,12 +50,12 @@ export function Dock(given: Given) {
         )}
         {before === undefined ? null : (
           <p>
-            {words.lastTime}: <span className="figure">{saidWords(before, question)}</span>
+            {words.lastTime}: <span className="figure">{saidWords(before, question, trade)}</span>
           </p>
         )}
         {problem ? (
           <p className="problem" role="alert">
-            {words.refused(problem.read, problem.allowed)}
+            {words.refused(trade.said(problem.read), trade.said(problem.allowed))}
           </p>
         ) : null}
       </div>
@@ -100,12 +100,13 @@ export function toQuestion(dock: HTMLElement | null): void {
 
 function Choices({ question, choices, said, onEnter }: Given & { choices: readonly string[] }) {
   const words = useWords().visit;
+  const trade = useTrade();
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a grid in every engine
     <div className="choices" role="group" aria-label={question.asks} tabIndex={-1}>
       {choices.map((choice) => (
         <button type="button" key={choice} aria-pressed={said === choice} onClick={() => onEnter(choice)}>
-          {choiceWords(choice)}
+          {trade.choice(choice, nameOf(question.path))}
         </button>
       ))}
       <button type="button" className="main" onClick={() => onEnter("")}>
@@ -119,10 +120,11 @@ function Choices({ question, choices, said, onEnter }: Given & { choices: readon
 function useHint({ path, kind, unit, range, hint }: Question): string {
   const units = useUnits();
   const { pairs } = useWords().units;
+  const trade = useTrade();
   const beside = unitBeside(path, units);
   if (beside === undefined || beside === (unit ?? USUAL_UNITS.length)) return hint;
   if (kind === "points") return pairs;
-  return range ? shownRange(range, beside === units.mass ? "mass" : "length", units) : hint;
+  return range ? trade.said(shownRange(range, beside === units.mass ? "mass" : "length", units)) : hint;
 }
 
 const HAS_KEYS: readonly Question["kind"][] = ["measured", "whole-number"];
@@ -132,6 +134,7 @@ const MISSING = ["unknown", "not-looked"] as const;
 function Typed({ question, typed, before, beforeUnit, onType, onEnter }: Given) {
   const words = useWords().visit;
   const units = useUnits();
+  const trade = useTrade();
   const beside = unitBeside(question.path, units) ?? question.unit;
   const submit = (event: FormEvent) => {
     event.preventDefault();
@@ -171,7 +174,7 @@ function Typed({ question, typed, before, beforeUnit, onType, onEnter }: Given) 
             onChange={({ target }) => onType(target.value)}
           />
         )}
-        {beside ? <span className="unit">{beside}</span> : null}
+        {beside ? <span className="unit">{trade.choice(beside, "unit")}</span> : null}
       </div>
       {isPoints ? (
         <TraceTyped typed={typed} beside={beside ?? ""} before={pairsIn(before, beforeUnit ?? "")} />
@@ -181,7 +184,7 @@ function Typed({ question, typed, before, beforeUnit, onType, onEnter }: Given) 
         {hasKeys
           ? MISSING.map((word) => (
               <button type="button" key={word} onClick={() => onEnter(word)}>
-                {choiceWords(word)}
+                {trade.choice(word)}
               </button>
             ))
           : null}

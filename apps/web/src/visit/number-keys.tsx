@@ -24,7 +24,8 @@ export function NumberKeys({ typed, others, onType }: Given) {
   const unit = (name: string) => <Key key={name} sign={name} onPress={() => onType(`${typed} ${name}`)} />;
   const minus = () => onType(typed.startsWith("-") ? typed.slice(1) : `-${typed}`);
   return (
-    <div className="number-keys">
+    // Digits stand the same way round in every language.
+    <div className="number-keys" dir="ltr">
       {["1", "2", "3"].map(sign)}
       <Key sign="⌫" name={words.back1} onPress={() => onType(typed.slice(0, -1))} />
       {["4", "5", "6"].map(sign)}

@@ -1,11 +1,11 @@
 import { useEffect, useLayoutEffect, useRef, useState, useSyncExternalStore } from "react";
-import { useWords } from "../catalogue/use-words.ts";
+import { useTrade, useWords } from "../catalogue/use-words.ts";
 import { NotKept } from "../records.ts";
-import type { Problem, Question } from "../road.ts";
+import { aboutPath, type Problem, type Question } from "../road.ts";
 import { useUnits } from "../units/units.ts";
 import { Dock, stays, toQuestion } from "./dock.tsx";
 import type { OpenVisit } from "./open-visit.ts";
-import { saidWords } from "./said-words.ts";
+import { calledWords, saidWords } from "./said-words.ts";
 import { StepPhotos } from "./step-photos.tsx";
 import { askedNow, lineUnit, type Step, saidAt } from "./steps.ts";
 import { keepTyping, typedBefore } from "./typing.ts";
@@ -116,11 +116,14 @@ export function StepScreen({ visit, step, next }: Given) {
 /** What was just taken, said back in words for the one who called it. */
 function Heard({ question, visit }: { question: Question | undefined; visit: OpenVisit }) {
   const words = useWords().visit;
+  const trade = useTrade();
   const { draft } = useSyncExternalStore(visit.shown.listen, visit.shown.get);
   const said = question && saidAt(draft, question);
   return (
     <p className="heard" role="status">
-      {question && said !== undefined ? `${words.heard}: ${question.asks} ${saidWords(said, question)}` : ""}
+      {question && said !== undefined
+        ? words.heard(calledWords(said, question, trade), aboutPath(question.path, trade.said))
+        : ""}
     </p>
   );
 }
@@ -134,6 +137,7 @@ interface Listed {
 
 function QuestionList({ asked, path, visit, onGo }: Listed) {
   const words = useWords().visit;
+  const trade = useTrade();
   const { draft } = useSyncExternalStore(visit.shown.listen, visit.shown.get);
   const current = useRef<HTMLButtonElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the row that is taken comes into sight when another is taken
@@ -159,7 +163,11 @@ function QuestionList({ asked, path, visit, onGo }: Listed) {
             >
               <span>{one.asks}</span>
               <span className={said === undefined ? "quiet" : "figure"}>
-                {erased.has(one.path) ? words.erased : said === undefined ? words.open : saidWords(said, one)}
+                {erased.has(one.path)
+                  ? words.erased
+                  : said === undefined
+                    ? words.open
+                    : saidWords(said, one, trade)}
               </span>
               {differ.has(one.path) ? <span className="stop-word">{words.differ}</span> : null}
             </button>

@@ -1,19 +1,33 @@
-import type { Catalogue } from "../catalogue/en.ts";
+import type { Language } from "../catalogue/use-words.ts";
 import type { VisitDraft } from "../records.ts";
-import { getAt, isAsked, ORDER_OF_WORK, type Question, questions, stepsOf, USUAL_UNITS } from "../road.ts";
+import {
+  asksAt,
+  getAt,
+  isAsked,
+  ORDER_OF_WORK,
+  type Question,
+  questions,
+  stepsOf,
+  USUAL_UNITS,
+} from "../road.ts";
 
 /** One step of a visit, in the order of the work: questions of the case, or a screen of its own. */
 export type Step =
   | { readonly is: "asked"; readonly title: string; readonly questions: readonly Question[] }
   | { readonly is: "what-to-do" | "agreed" | "hand-over"; readonly title: string };
 
-export function stepsFor(horses: number, { visit }: Catalogue): readonly Step[] {
-  const all = questions(horses);
+/** The steps in a language: where questions and titles of core are said in it. */
+export function stepsFor(horses: number, { words: { visit }, trade }: Language): readonly Step[] {
+  const all = questions(horses).map((one) => ({
+    ...one,
+    asks: asksAt(one.path, trade.said),
+    hint: trade.said(one.hint),
+  }));
   return [
     ...ORDER_OF_WORK.map(
       ({ title }): Step => ({
         is: "asked",
-        title,
+        title: trade.said(title),
         questions: all.filter(({ section }) => section === title),
       }),
     ),

@@ -1,7 +1,15 @@
-import { type FocusEvent, useEffect, useLayoutEffect, useRef, useState, useSyncExternalStore } from "react";
+import {
+  type FocusEvent,
+  useEffect,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  useState,
+  useSyncExternalStore,
+} from "react";
 import { useArrival } from "../arrival.ts";
 import { today } from "../case/open-save.ts";
-import { useWords } from "../catalogue/use-words.ts";
+import { useLanguage, useWords } from "../catalogue/use-words.ts";
 import { SavedLine } from "../home/saved-line.tsx";
 import type { Practice } from "../practice/practice.ts";
 import { betweenTabs } from "../practice/tabs.ts";
@@ -41,7 +49,8 @@ export function VisitScreen({
 }
 
 function OpenedVisit({ visit, at, trueSize }: { visit: OpenVisit; at: number; trueSize: boolean }) {
-  const catalogue = useWords();
+  const language = useLanguage();
+  const catalogue = language.words;
   const { draft } = useSyncExternalStore(visit.shown.listen, visit.shown.get);
   const title = useArrival(at);
   useEffect(() => {
@@ -54,7 +63,8 @@ function OpenedVisit({ visit, at, trueSize }: { visit: OpenVisit; at: number; tr
       tabs.close();
     };
   }, [visit]);
-  const steps = stepsFor(draft.file.horses.length, catalogue);
+  const horses = draft.file.horses.length;
+  const steps = useMemo(() => stepsFor(horses, language), [horses, language]);
   const step = steps[at] ?? steps[0];
   if (!step) return null;
   return (

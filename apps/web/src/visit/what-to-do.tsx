@@ -1,6 +1,6 @@
 import { lazy, Suspense } from "react";
-import { useWords } from "../catalogue/use-words.ts";
-import { readCaseValue } from "../road.ts";
+import { useTrade, useWords } from "../catalogue/use-words.ts";
+import { aboutPath, fieldAt, readCaseValue, type Say } from "../road.ts";
 import type { OpenVisit } from "./open-visit.ts";
 
 const BenchOfVisit = lazy(() => import("./bench-of-visit.tsx"));
@@ -15,6 +15,7 @@ interface Given {
 /** The answers, the drawing and the paper, worked out from what was said so far. */
 export function WhatToDo({ visit, address, trueSize }: Given) {
   const { visit: words } = useWords();
+  const trade = useTrade();
   const { draft } = visit.shown.get();
   const read = readCaseValue(draft.file);
   if (!read.ok)
@@ -24,7 +25,7 @@ export function WhatToDo({ visit, address, trueSize }: Given) {
         <ul>
           {read.problems.map(({ where, read: got, allowed }) => (
             <li key={where}>
-              {where}: {words.refused(got, allowed)}
+              {whereWords(where, trade.said)}: {words.refused(trade.said(got), trade.said(allowed))}
             </li>
           ))}
         </ul>
@@ -40,4 +41,10 @@ export function WhatToDo({ visit, address, trueSize }: Given) {
       />
     </Suspense>
   );
+}
+
+/** A refused place in the words of the language: core names it by its path, with English words behind it. */
+function whereWords(where: string, say: Say): string {
+  const path = where.replace(/ \(.*$/, "");
+  return fieldAt(path) === undefined ? where : aboutPath(path, say);
 }
