@@ -6,6 +6,7 @@ import { tradeFrom } from "../../apps/web/src/catalogue/trade.ts";
 import { ENGLISH } from "../../apps/web/src/spoken/english.ts";
 import { answersSaid, choicesGiven, hintsSaid, placesSaid, readNextSaid } from "./core-says.ts";
 import { refusals } from "./refused.ts";
+import { refusedBeside } from "./refused-tables.ts";
 
 /*
  * Both ways: German lacks nothing that core says, and holds nothing that core no longer says. Refusals are drawn out of core
@@ -19,6 +20,7 @@ const said = [
   ...answersSaid(),
   ...readNextSaid().map(({ says }) => says),
   ...problems.flatMap(({ read, allowed }) => [read, allowed]),
+  ...refusedBeside().flatMap(({ where = "", read, allowed }) => [where, read, allowed]),
 ];
 
 test("every title, question, hint, answer, reason, caution and refusal of core stands in German", () => {

@@ -10,21 +10,44 @@ import { answersSaid, hintsSaid, placesSaid } from "./core-says.ts";
  */
 const { phone } = phones();
 const HORSE = "Curlew";
-/** Same in every language, and what the hand itself typed. */
-const EVERYWHERE = /\b(Treewright|Curlew|mm|cm|kg|in|min|kPa|treewright|npm start)\b/g;
+/** Same in every language, what the hand itself typed, and the first signs of a fingerprint. */
+const EVERYWHERE = /\b(Treewright|Curlew|mm|cm|kg|lb|in|min|kPa|treewright|npm start|[0-9a-f]{12})\b/g;
 const QUESTION_STEPS = 14;
-const SCREENS = [...Array.from({ length: QUESTION_STEPS + 3 }, (_, step) => `step ${step}`), "first", "data"];
+/** Horse comes after the steps, so that it has answers to show. */
+const SCREENS = [
+  ...Array.from({ length: QUESTION_STEPS + 3 }, (_, step) => `step ${step}`),
+  "scale",
+  "horse",
+  "first",
+  "data",
+  "help",
+];
 
 /** Opens a screen of the visit that lies open, and waits for what is on it. */
 async function show(page: Page, visit: string, screen: string): Promise<void> {
   const step = /\d+/.exec(screen)?.[0];
+  const horse = () => page.locator('.visit-head a[href^="#/horse/"]').first().getAttribute("href");
+  const addresses = {
+    first: "#/",
+    data: "#/data",
+    help: "#/help",
+    scale: `${visit}/${QUESTION_STEPS}/scale`,
+  };
+  const address = new Map(Object.entries(addresses)).get(screen) ?? `${visit}/${step}`;
   await page.evaluate(
     (to) => {
       location.hash = to;
     },
-    step === undefined ? (screen === "data" ? "#/data" : "#/") : `${visit}/${step}`,
+    screen === "horse" ? ((await horse()) ?? "") : address,
   );
-  const ready = { first: ".begin", data: "dialog", [`step ${QUESTION_STEPS}`]: ".paper-keys" }[screen];
+  const ready = {
+    first: ".begin",
+    data: "dialog",
+    help: "#problem",
+    scale: ".true-size-screen",
+    horse: ".last-answers",
+    [`step ${QUESTION_STEPS}`]: ".paper-keys",
+  }[screen];
   await page.waitForSelector(ready ?? `.steps li:nth-child(${Number(step) + 1}) a[aria-current="step"]`, {
     state: "attached",
   });

@@ -63,26 +63,24 @@ export function tradeFrom(
       heard(english);
       return whole;
     }
-    if (FIGURE.test(english)) return english.replace(".", tongue.stop);
     for (const shape of shapes) {
       const given = shape.form.exec(english)?.groups;
       if (!given) continue;
       heard(shape.english);
       return shape.to.replace(HOLES, (_, name: string) => inside(given[name] ?? ""));
     }
-    const part = english.lastIndexOf("; ");
-    const [before, after] = part < 0 ? [] : [found(english.slice(0, part)), found(english.slice(part + 2))];
-    return before !== undefined && after !== undefined ? `${before}; ${after}` : undefined;
+    // A unit that is a word has its own shape above: "2001 letters".
+    if (FIGURE.test(english)) return english.replace(".", tongue.stop);
+    return inParts(english, "; ") ?? inParts(english, ", ");
   };
-  // A place is said in parts: "clearance over the top of the withers, girthed up, horse 2".
-  const inParts = (given: string): string | undefined => {
-    const part = given.lastIndexOf(", ");
-    const whole = found(given);
-    if (whole !== undefined || part < 0) return whole;
-    const [before, after] = [inParts(given.slice(0, part)), found(given.slice(part + 2))];
-    return before !== undefined && after !== undefined ? `${before}, ${after}` : undefined;
+  // Core joins what it says: "clearance over the top of the withers, girthed up, horse 2".
+  const inParts = (english: string, joint: string): string | undefined => {
+    const part = english.lastIndexOf(joint);
+    if (part < 0) return undefined;
+    const [before, after] = [found(english.slice(0, part)), found(english.slice(part + joint.length))];
+    return before !== undefined && after !== undefined ? `${before}${joint}${after}` : undefined;
   };
-  const inside = (given: string): string => inParts(given) ?? choices[`unit/${given}`] ?? given;
+  const inside = (given: string): string => found(given) ?? choices[`unit/${given}`] ?? given;
   return {
     said: (english) => found(english) ?? english,
     choice: (id, place) => (place === undefined ? undefined : choices[`${place}/${id}`]) ?? choices[id] ?? id,

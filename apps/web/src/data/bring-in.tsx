@@ -1,21 +1,24 @@
-import { useState } from "react";
+import { type ReactNode, useState } from "react";
+import { RefusalWords } from "../catalogue/refusal.tsx";
 import { useWords } from "../catalogue/use-words.ts";
 import type { Practice } from "../practice/practice.ts";
 import { bring } from "./bring.ts";
 
 /** A copy of this app, or its file of records, into the store. */
 export function BringIn({ practice, onDone }: { practice: Practice; onDone: () => void }) {
-  const { copy, visit } = useWords();
-  const [said, setSaid] = useState("");
+  const { copy } = useWords();
+  const [said, setSaid] = useState<ReactNode>("");
   const bringIn = async (file: File | undefined) => {
     if (!file) return;
     setSaid(copy.reading);
     try {
       const brought = await bring(practice, file);
       setSaid(
-        brought.ok
-          ? copy.brought(brought.entries, brought.photos, brought.photosNotBeside)
-          : visit.refused(`${brought.where}: ${brought.read}`, brought.allowed),
+        brought.ok ? (
+          copy.brought(brought.entries, brought.photos, brought.photosNotBeside)
+        ) : (
+          <RefusalWords {...brought} />
+        ),
       );
     } catch (error) {
       setSaid(copy.failed(error instanceof Error ? error.message : String(error)));

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { today } from "../case/open-save.ts";
+import { RefusalWords } from "../catalogue/refusal.tsx";
 import { useWords } from "../catalogue/use-words.ts";
 import type { Practice } from "../practice/practice.ts";
 import { type RowIn, type RowsIn, rowsIn } from "../records.ts";
@@ -7,7 +8,7 @@ import { beginRows, tableText } from "./table.ts";
 
 /** Horses and owners out of a table: first shown row by row, written only once that was confirmed. */
 export function TableIn({ practice, onDone }: { practice: Practice; onDone: () => void }) {
-  const { copy, visit } = useWords();
+  const { copy } = useWords();
   const [read, setRead] = useState<RowsIn>();
   const [said, setSaid] = useState("");
   const look = async (file: File | undefined) => {
@@ -45,7 +46,7 @@ export function TableIn({ practice, onDone }: { practice: Practice; onDone: () =
       <p role="status">{said}</p>
       {read && !read.ok ? (
         <p role="alert" className="problem">
-          {visit.refused(`${read.where}: ${read.read}`, read.allowed)}
+          <RefusalWords {...read} />
         </p>
       ) : null}
       {read?.ok ? (
@@ -75,7 +76,7 @@ export function TableIn({ practice, onDone }: { practice: Practice; onDone: () =
 
 /** Names are kept to their own direction, so that none can turn the line. */
 function Row({ row: { row, reads, refused } }: { row: RowIn }) {
-  const { copy, visit } = useWords();
+  const { copy } = useWords();
   return (
     <li className={refused ? "row-refused" : ""}>
       <strong>{copy.row(row)}</strong>{" "}
@@ -87,7 +88,7 @@ function Row({ row: { row, reads, refused } }: { row: RowIn }) {
       ))}
       {refused ? (
         <span>
-          <strong>{copy.rowNot}</strong> {visit.refused(`${refused.where}: ${refused.read}`, refused.allowed)}
+          <strong>{copy.rowNot}</strong> <RefusalWords {...refused} />
         </span>
       ) : (
         <span>{copy.rowBecomes(reads.owner !== undefined || reads.rider !== undefined)}</span>

@@ -2,6 +2,7 @@ import { type FormEvent, useState, useSyncExternalStore } from "react";
 import { useArrival } from "../arrival.ts";
 import { today } from "../case/open-save.ts";
 import { EN } from "../catalogue/en.ts";
+import { RefusalWords } from "../catalogue/refusal.tsx";
 import { chooseLanguage, LANGUAGES, useWords } from "../catalogue/use-words.ts";
 import { Looks } from "../look/looks.tsx";
 import { takeNewVersion, useOffline } from "../offline.ts";
@@ -150,7 +151,7 @@ function VisitRow({
 }
 
 function BeginVisit({ practice }: { practice: Practice }) {
-  const { first, visit } = useWords();
+  const { first } = useWords();
   const [name, setName] = useState("");
   const [problem, setProblem] = useState<Problem>();
   const begin = async (event: FormEvent) => {
@@ -176,7 +177,7 @@ function BeginVisit({ practice }: { practice: Practice }) {
       <button type="submit">{first.begin}</button>
       {problem ? (
         <p className="problem" role="alert">
-          {visit.refused(problem.read, problem.allowed)}
+          <RefusalWords read={problem.read} allowed={problem.allowed} />
         </p>
       ) : null}
     </form>

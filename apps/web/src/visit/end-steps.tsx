@@ -1,4 +1,5 @@
 import { useState, useSyncExternalStore } from "react";
+import { RefusalWords } from "../catalogue/refusal.tsx";
 import { useWords } from "../catalogue/use-words.ts";
 import { OF_VISIT, refusedOfVisit } from "../records.ts";
 import type { Problem } from "../road.ts";
@@ -57,11 +58,10 @@ function useSaying(visit: OpenVisit, at: string) {
 }
 
 function Refused({ problem }: { problem: Problem | undefined }) {
-  const { visit: words } = useWords();
   if (!problem) return null;
   return (
     <span className="problem" role="alert">
-      {words.refused(problem.read, problem.allowed)}
+      <RefusalWords read={problem.read} allowed={problem.allowed} />
     </span>
   );
 }

@@ -9,6 +9,7 @@ import { HEAD, SADDLE } from "./places-saddle.ts";
 import { ALLOWED, ALLOWED_LINE, ALLOWED_NUMBER, HINTS, READ } from "./refusals.ts";
 import { RULES_HORSE, RULES_RIGHT, RULES_SADDLE } from "./rules-first.ts";
 import { LIMITS, RESTS, RULES_FIT, RULES_WAY } from "./rules-fit.ts";
+import { TABLE_IN } from "./table-in.ts";
 
 /** Core's words in German. Not yet read by a German fitter. */
 export const TABLES = [
@@ -35,6 +36,7 @@ export const TABLES = [
   ALLOWED,
   ALLOWED_LINE,
   ALLOWED_NUMBER,
+  TABLE_IN,
 ] as const;
 
 export const TRADE_DE = tradeFrom(TABLES, CHOICES, GERMAN);
