@@ -4,6 +4,7 @@ import { AxeBuilder } from "@axe-core/playwright";
 import { GRAPH_KINDS } from "@treewright/core/records/kinds.ts";
 import { readRecords } from "@treewright/core/records/records-file.ts";
 import { verify } from "@treewright/core/records/verify.ts";
+import { ORDER_OF_WORK } from "@treewright/core/survey/order-of-work.ts";
 import { describe, expect, it } from "vitest";
 import { folderWith } from "../cli/run-treewright.ts";
 import { FittersHand } from "./hand.ts";
@@ -14,6 +15,10 @@ import { phones, SPREAD } from "./phone.ts";
  * family, a battery that dies (a page that is closed has had its transactions synced by the machine or not at all).
  */
 const { served, phone, atHead, exported } = phones();
+
+/** A question with a side in it, and its step, found without words of any language. */
+const HOLLOW_NEAR = "horses[0].standing.hollowNear";
+const STOOD_UP = ORDER_OF_WORK.findIndex(({ title }) => title === "Horse stood up");
 
 describe("the first screen", () => {
   it("shows the invented practice, what is unfinished first, and that nothing is copied yet", async () => {
@@ -231,10 +236,10 @@ describe("every screen of a visit", () => {
 
 describe("languages", () => {
   it("are the same screens in German, in a language a third longer, and from right to left", async () => {
-    for (const [tag, begin] of [
-      ["de", "Besuch beginnen"],
-      ["x-long", "[Bégíñ á vísít~~~~]"],
-      ["x-rtl", "\u202EBegin a visit\u202C"],
+    for (const [tag, begin, near] of [
+      ["de", "Besuch beginnen", "links"],
+      ["x-long", "[Bégíñ á vísít~~~~]", "ñéár"],
+      ["x-rtl", "\u202EBegin a visit\u202C", "near"],
     ] as const) {
       const { page, hand } = await phone();
       await page.selectOption(".languages", tag);
@@ -243,9 +248,10 @@ describe("languages", () => {
       expect(await sideways(), tag).toBeLessThanOrEqual(0);
       await hand.beginVisit("Curlew");
       expect(await sideways(), tag).toBeLessThanOrEqual(0);
-      // Near and off are words of the horse, and stand as they are in every language and direction.
-      await hand.goTo("Horse stood up");
-      await hand.take("Hollow behind the shoulder under a 300 mm straight-edge, near side");
+      // The question asks for the side by its word in the language.
+      await page.locator(".steps a").nth(STOOD_UP).click();
+      await page.locator(`.questions button[data-at="${HOLLOW_NEAR}"]`).click();
+      await page.locator(".dock strong", { hasText: near }).waitFor();
       const box = await page.locator(".dock").boundingBox();
       expect(box?.x).toBeGreaterThanOrEqual(0);
       await page.context().close();
