@@ -49,12 +49,12 @@ describe("photos", () => {
     expect(device.entries.length).toBe(2);
   });
   it("R21 what stands at such a place and is no photo is not shown as one", () => {
-    const none = [
+    const none: readonly (readonly [string, unknown])[] = [
       ["photos.short", { type: "image/jpeg", bytes: 1, of: "x" }],
       [photoPlace("a".repeat(64)), { type: "text/html", bytes: 1, of: "x" }],
       [photoPlace("b".repeat(64)), { type: "image/jpeg", bytes: 0, of: "x" }],
       [photoPlace("c".repeat(64)), "a photo"],
-    ] as const;
+    ];
     expect(photosOf(new Map(none))).toEqual([]);
   });
 });
