@@ -1,4 +1,5 @@
-import { cardOf, type Practice } from "../practice/practice.ts";
+import { cardOf } from "../practice/card.ts";
+import type { Practice } from "../practice/practice.ts";
 import {
   type Entry,
   ERASED,

@@ -1,4 +1,4 @@
-import { type FormEvent, useState, useSyncExternalStore } from "react";
+import { type FormEvent, useMemo, useState, useSyncExternalStore } from "react";
 import { useArrival } from "../arrival.ts";
 import { today } from "../case/open-save.ts";
 import { EN } from "../catalogue/en.ts";
@@ -6,10 +6,12 @@ import { RefusalWords } from "../catalogue/refusal.tsx";
 import { chooseLanguage, LANGUAGES, useWords } from "../catalogue/use-words.ts";
 import { Looks } from "../look/looks.tsx";
 import { takeNewVersion, useOffline } from "../offline.ts";
-import type { ListedVisit, Practice } from "../practice/practice.ts";
+import type { ListedVisit } from "../practice/card.ts";
+import type { Practice } from "../practice/practice.ts";
 import { type Problem, refusedName } from "../road.ts";
 import { horseAddress, visitAddress } from "../route.ts";
 import { UnitChoice } from "../units/unit-choice.tsx";
+import { finderOf } from "./find.ts";
 import { SavedLine } from "./saved-line.tsx";
 
 interface Given {
@@ -24,7 +26,9 @@ export function FirstScreen({ practice, language, onLanguage }: Given) {
   const { visits } = useSyncExternalStore(practice.shown.listen, practice.shown.get);
   const title = useArrival("first");
   const [sought, setSought] = useState("");
-  const found = visits.filter((one) => holds(one, sought)).reverse();
+  const people = practice.names();
+  const find = useMemo(() => finderOf(visits, people), [visits, people]);
+  const found = find(sought);
   const unfinished = found.filter(({ finished }) => !finished);
   const before = found.filter(({ finished }) => finished);
   return (
@@ -112,9 +116,6 @@ const MOST_AS_NEXT = 5;
 
 /** Rows shown at once; a few letters find the others. */
 const MOST_SHOWN = 60;
-
-const holds = (visit: ListedVisit, sought: string): boolean =>
-  `${visit.horseName} ${visit.saddleName} ${visit.yard}`.toLowerCase().includes(sought.trim().toLowerCase());
 
 function VisitRow({
   visit,

@@ -1,4 +1,5 @@
-import type { ListedVisit, Practice } from "../practice/practice.ts";
+import type { ListedVisit } from "../practice/card.ts";
+import type { Practice } from "../practice/practice.ts";
 import type { VisitDraft } from "../records.ts";
 import { type FrontBack, frontBack, readCaseValue, type Survey } from "../road.ts";
 

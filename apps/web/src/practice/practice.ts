@@ -1,7 +1,6 @@
 import { Held as Holder } from "../desk/desk.ts";
 import { Actions } from "../help/actions.ts";
 import {
-  type Card,
   caseAsStatements,
   type Entry,
   GRAPH_KINDS,
@@ -14,20 +13,12 @@ import {
   type Store,
   standingOf,
   type VisitDraft,
-  type VisitLine,
   visitDraft,
-  visitLine,
 } from "../records.ts";
+import { cardOf, type ListedVisit, listed, VISIT, withVisit } from "./card.ts";
 import { type Machine, newId } from "./machine.ts";
 import { Pen, type Writer } from "./pen.ts";
 import { revealFrom } from "./reveal.ts";
-
-const VISIT = "visit";
-
-/** A visit in a list, by its subject. */
-export interface ListedVisit extends VisitLine {
-  readonly subject: string;
-}
 
 /** What every screen shows of the practice. */
 export interface Shown {
@@ -208,34 +199,14 @@ export class Practice {
     await this.store.note(WRITTEN, JSON.stringify([...written]));
     const waitsSince = this.shown.get().waitsSince ?? new Date(this.machine.now()).toISOString();
     await this.store.note(WAITS, waitsSince);
-    const others = this.shown.get().visits.filter((one) => one.subject !== subject);
     this.shown.change({
-      visits: [...others, listed(card)].sort(byRank),
+      visits: withVisit(this.shown.get().visits, listed(card)),
       notCopied: written.size,
       waitsSince,
       trouble: undefined,
     });
   }
 }
-
-const rankOf = ({ day, subject }: { day: string; subject: string }): string => `${day} ${subject}`;
-const byRank = (a: ListedVisit, b: ListedVisit): number => (rankOf(a) < rankOf(b) ? -1 : 1);
-
-/** A visit's card, out of its entries alone. */
-export function cardOf(
-  subject: string,
-  entries: readonly Entry[],
-  people: readonly Held[],
-  machine: Machine,
-): Card {
-  const day = new Date(machine.now()).toISOString().slice(0, 10);
-  const reveal = (value: unknown) => revealFrom(people, value);
-  const line = visitLine(visitDraft(standingOf(entries, GRAPH_KINDS), reveal, day), subject);
-  return { subject, sort: VISIT, rank: rankOf({ ...line, subject }), line: { ...line } };
-}
-
-// A card's line was made by `cardOf` and by nothing else.
-const listed = ({ subject, line }: Card): ListedVisit => ({ ...(line as unknown as VisitLine), subject });
 
 async function ownId(store: Store, machine: Machine, name: string): Promise<string> {
   const before = await store.noted(name);

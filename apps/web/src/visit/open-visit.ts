@@ -1,6 +1,7 @@
 import { Held as Holder } from "../desk/desk.ts";
+import type { ListedVisit } from "../practice/card.ts";
 import { newId } from "../practice/machine.ts";
-import type { ListedVisit, Practice } from "../practice/practice.ts";
+import type { Practice } from "../practice/practice.ts";
 import {
   answerAsStatements,
   citing,
