@@ -11,6 +11,7 @@ const parts = [
   { name: "passes", command: [...tsx, "evidence/slow/passes.ts"] },
   { name: "long-run", command: [...tsx, "evidence/slow/long-run.ts"] },
   { name: "soft-layer", command: [...tsx, "evidence/slow/soft-layer.ts"] },
+  { name: "webkit-figures", command: [...tsx, "evidence/slow/webkit-figures.ts"] },
   ...["fit", "reach", "judge"].map((room) => ({
     name: `mutation-${room}`,
     command: [node, "evidence/mutation/run.mjs", room],
