@@ -4,17 +4,22 @@ import type { Practice } from "../practice/practice.ts";
 import { grouped, type Held, signatureIn } from "../records.ts";
 
 interface Named {
-  readonly person: string;
   readonly name: string;
+  /** All that bear it: an owner who rides was told as owner and as rider. */
+  readonly persons: readonly string[];
 }
 
-/** Whom the store of people knows, each once: by a name, or by what was signed. */
+/** Whom the store of people knows, each name once; who only signed is known by that. */
 function named(held: readonly Held[]): readonly Named[] {
-  return [...grouped(held, ({ person }) => person)].map(([person, own]) => {
+  const each = [...grouped(held, ({ person }) => person)].map(([person, own]) => {
     const signed = own.map(({ value }) => signatureIn(value)).find((one) => one !== undefined);
     const plain = own.find(({ field }) => field !== "text" && field !== "signature");
     return { person, name: plain?.value ?? signed?.by ?? own[0]?.value ?? "" };
   });
+  return [...grouped(each, ({ name }) => name)].map(([name, all]) => ({
+    name,
+    persons: all.map(({ person }) => person),
+  }));
 }
 
 /** Names that lie on this device, each with the key that erases it. Asked twice: it is the one thing here that cannot be undone. */
@@ -31,7 +36,7 @@ export function People({ practice }: { practice: Practice }) {
   const erase = async () => {
     sure.current?.close();
     if (!chosen) return;
-    await practice.erase(chosen.person);
+    for (const person of chosen.persons) await practice.erase(person);
     setNames(named(practice.names()));
     setSaid(data.erasedNow);
   };
@@ -42,7 +47,7 @@ export function People({ practice }: { practice: Practice }) {
       <p role="status">{said}</p>
       <ul className="visit-list">
         {names.map((one) => (
-          <li key={one.person} className="person">
+          <li key={one.name} className="person">
             <span>{one.name}</span>
             <button type="button" aria-label={data.erase(one.name)} onClick={() => ask(one)}>
               {data.eraseYes}

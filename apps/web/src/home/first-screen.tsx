@@ -69,7 +69,7 @@ export function FirstScreen({ practice, language, onLanguage }: Given) {
             {before.slice(0, MOST_SHOWN).map((visit) => (
               <li key={visit.subject}>
                 <VisitRow visit={visit} before={undefined} />
-                <a className="key" href={horseAddress(visit.horse)}>
+                <a className="key horse-key" href={horseAddress(visit.horse)}>
                   {horse.of(visit.horseName)}
                 </a>
               </li>

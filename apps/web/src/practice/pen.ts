@@ -41,7 +41,8 @@ export class Pen {
     const people: Held[] = [];
     const bodies = statements.map(({ at, value, person }): Entry["body"] => {
       if (value === undefined) return { at };
-      if (typeof value !== "string" || !isPersonal(at)) return { at, value: plain(value) };
+      // Nothing is nobody's name.
+      if (typeof value !== "string" || value === "" || !isPersonal(at)) return { at, value: plain(value) };
       const field = at.slice(at.lastIndexOf(".") + 1);
       const before = [...held, ...people].find(
         (one) => one.field === field && one.value === value && (person ?? one.person) === one.person,

@@ -26,7 +26,8 @@ export function visitDraft(standing: ReadonlyMap<string, Standing>, reveal: Reve
   for (const { at, entries, differ } of inOrder(standing)) {
     const value = entries[0]?.value;
     if (differ || value === undefined) continue;
-    const shown = isPersonal(at) ? reveal(value) : value;
+    // A name that was left empty is nobody's, and was never kept apart.
+    const shown = isPersonal(at) && value !== "" ? reveal(value) : value;
     if (shown === undefined) erased.push(at);
     else if (isOfCase(at)) file = putAt(file, stepsOf(at), shown);
     else ofVisit.set(at, shown);
