@@ -50,10 +50,13 @@ function origin(path: string): readonly string[] | undefined {
 /** Code without a map is written by the bundler whole, or nobody knows. */
 function ofCode(path: string): readonly string[] | undefined {
   const written = helpers(read(path));
+  if (ONWARD.test(read(path))) return [];
   if (files.includes(`${path}.map`)) return [...packagesOfMap(join(folder, `${path}.map`)), ...written];
   return written.length > 0 ? written : undefined;
 }
 
+/** Hands on what another file of the page holds, which is looked at by itself; no code of its own. */
+const ONWARD = /^export\{[^{}]*\}from"\.\/[\w-]+\.js";\s*$/;
 const OURS = /^(\w+\.html|assets\/.*\.css|manifest\.webmanifest|notices\.txt|sbom\.cdx\.json)$/;
 const existsInPublic = (path: string): boolean => readdirSync(join(root, "apps/web/public")).includes(path);
 const helpers = (text: string): string[] => [
