@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { U_PER_SD } from "../../core/src/engine/central.ts";
 import { past } from "../../core/src/judge/findings/past.ts";
 import { rightFindings } from "../../core/src/judge/findings/right.ts";
 import { soundnessFindings } from "../../core/src/judge/findings/soundness.ts";
-import { single, U_PER_SD, unevenness } from "../../core/src/judge/measure/figure.ts";
+import { single, unevenness } from "../../core/src/judge/measure/figure.ts";
 import { templateSpread } from "../../core/src/judge/measure/template.ts";
 import { isRead, type Measured } from "../../core/src/survey/reading.ts";
 import { type Changes, full, surveyWith } from "./case.ts";

@@ -29,7 +29,7 @@ async function barriers(page: Page, name: string): Promise<readonly string[]> {
  */
 const liesBeneathDock = (page: Page, css: string): Promise<boolean> =>
   page.evaluate((selector) => {
-    const row = document.querySelector(selector)?.getBoundingClientRect();
+    const row = document.querySelector(selector)?.closest(".questions button")?.getBoundingClientRect();
     const dock = document.querySelector(".dock")?.getBoundingClientRect();
     return row !== undefined && dock !== undefined && row.top < dock.bottom && row.bottom > dock.top;
   }, css);

@@ -32,6 +32,7 @@ export { isPersonal, LASTING, OF_VISIT } from "@treewright/core/survey/recorded/
 export { refusedOfVisit } from "@treewright/core/survey/recorded/refused.ts";
 export { type RowIn, type RowsIn, rowsIn } from "@treewright/core/survey/recorded/rows-in.ts";
 export {
+  SIGNATURE_HIGH,
   SIGNATURE_LIMITS,
   SIGNS_AS,
   type Signature,

@@ -1,6 +1,6 @@
+import { U_PER_SD } from "../engine/central.ts";
 import { atan, cos, tan } from "../engine/number/index.ts";
 import type { MeasuredLimit } from "../judge/input.ts";
-import { U_PER_SD } from "../judge/measure/figure.ts";
 import type { Head } from "../shape/model.ts";
 import { STRAIGHT_BELOW_CROWN_MM } from "../shape/wanted-head.ts";
 import type { SurveyedHorse } from "../survey/case.ts";

@@ -1,3 +1,4 @@
+import { U_PER_SD } from "../engine/central.ts";
 import { cos, sin } from "../engine/number/index.ts";
 import type { Seat } from "../fit/fit.ts";
 import { buildFront, isLacking } from "../shape/back.ts";
@@ -19,9 +20,6 @@ export interface Placed {
   /** Closed outline of the head in its own thickness; empty away from the front, and where nothing rests. */
   readonly head: readonly Place[];
 }
-
-/** Central 95 % of a normal doubt, in standard uncertainties. */
-const CENTRAL = 1.96;
 
 /** Back, panel and head at each station, as they rest. */
 export function placedAlong(forms: Forms, whole: Whole): ByStation<Placed | undefined> {
@@ -67,7 +65,7 @@ export function frontTrace(
 
 function bandOf({ outline, widthOwnMm, widthSharedMm }: Section): Placed["band"] {
   // The width's doubt is shared by both sides; near the top a wider back is no lower.
-  const aside = (CENTRAL * Math.sqrt(widthOwnMm * widthOwnMm + widthSharedMm * widthSharedMm)) / 2;
+  const aside = (U_PER_SD * Math.sqrt(widthOwnMm * widthOwnMm + widthSharedMm * widthSharedMm)) / 2;
   const shifted = (way: number) =>
     outline.map(([y, z]): Place => [y + way * aside * Math.max(-1, Math.min(1, y / 20)), z]);
   return [shifted(1), shifted(-1)];

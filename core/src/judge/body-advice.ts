@@ -1,3 +1,4 @@
+import { U_PER_SD } from "../engine/central.ts";
 import { ASSUMED } from "../fit/assumed.ts";
 import { assumed } from "../fit/load.ts";
 import { type ChangedSince, changedSince, isVoid } from "../shape/trace-void.ts";
@@ -6,7 +7,6 @@ import type { Survey, Trace } from "../survey/case.ts";
 import { isRead } from "../survey/reading.ts";
 import { reasons } from "./because.ts";
 import type { Because } from "./judgement.ts";
-import { U_PER_SD } from "./measure/figure.ts";
 import { LOAD_MOST } from "./remedy/rider.ts";
 
 /** Under this part of the horse's mass nothing is said of the load (a choice, not a finding; see the rules). */

@@ -1,5 +1,5 @@
+import { U_PER_SD } from "../engine/central.ts";
 import type { BodyAdvice, LoadAdvice, VoidTrace } from "../judge/body-advice.ts";
-import { U_PER_SD } from "../judge/measure/figure.ts";
 import type { HorseMass, MassFound } from "../shape/weight.ts";
 import type { SurveyedHorse } from "../survey/case.ts";
 import { takeTransponder, transponderFrame, transponderShown } from "../survey/transponder.ts";

@@ -2,6 +2,7 @@ import { type Block, moved, stacked } from "../engine/drawing/block.ts";
 import { box, line } from "../engine/drawing/marks.ts";
 import { paragraph } from "../engine/drawing/paragraph.ts";
 import type { At, Document, Measure } from "../engine/drawing.ts";
+import { SIGNATURE_HIGH } from "../survey/recorded/signature.ts";
 import { FINE, LETTER, LETTER_BOLD, TITLE } from "./looks.ts";
 import { A4, FRAME } from "./sheet-frame.ts";
 
@@ -15,7 +16,7 @@ export interface Signed {
 const LEFT = FRAME.left + 6;
 const WIDE = FRAME.right - FRAME.left - 12;
 /** Width and height of the field that was signed in, mm. */
-const FIELD = { wide: 90, high: 30 } as const;
+const FIELD = { wide: 90, high: 90 * SIGNATURE_HIGH } as const;
 
 /** The agreement would run over its page. Nothing is left out in silence. */
 export class AgreementTooLong extends Error {

@@ -1,3 +1,4 @@
+import { U_PER_SD } from "../engine/central.ts";
 import type { SurveyedHorse } from "../survey/case.ts";
 import { buildFront, isLacking } from "./back.ts";
 import type { Section } from "./model.ts";
@@ -8,9 +9,6 @@ import type { Temper } from "./trace-doubt.ts";
  * (common practice, no source).
  */
 export const WIDTH_DEPTHS_MM = [50, 100] as const;
-
-/** Half of the central 95 % of a normal doubt, in standard uncertainties. */
-const CENTRAL = 1.96;
 
 export interface BackWidth {
   readonly depthMm: number;
@@ -28,7 +26,7 @@ export interface FrontBack {
 export function frontBack(horse: SurveyedHorse, temper: Temper): FrontBack | undefined {
   const section = buildFront(horse, temper);
   if (isLacking(section)) return undefined;
-  const uMm = CENTRAL * together(section.widthOwnMm, section.widthSharedMm);
+  const uMm = U_PER_SD * together(section.widthOwnMm, section.widthSharedMm);
   const widths = WIDTH_DEPTHS_MM.flatMap((depthMm): readonly BackWidth[] => {
     const near = section.halfWidthMm("near", depthMm, {});
     const off = section.halfWidthMm("off", depthMm, {});

@@ -1,4 +1,5 @@
 import { type ReactNode, useState } from "react";
+import { FileKey } from "../case/file-key.tsx";
 import { RefusalWords } from "../catalogue/refusal.tsx";
 import { useWords } from "../catalogue/use-words.ts";
 import type { Practice } from "../practice/practice.ts";
@@ -8,8 +9,7 @@ import { bring } from "./bring.ts";
 export function BringIn({ practice, onDone }: { practice: Practice; onDone: () => void }) {
   const { copy } = useWords();
   const [said, setSaid] = useState<ReactNode>("");
-  const bringIn = async (file: File | undefined) => {
-    if (!file) return;
+  const bringIn = async (file: File) => {
     setSaid(copy.reading);
     try {
       const brought = await bring(practice, file);
@@ -30,19 +30,7 @@ export function BringIn({ practice, onDone }: { practice: Practice; onDone: () =
       <h2 id="bring">{copy.bringTitle}</h2>
       <p>{copy.bringSays}</p>
       <p className="app-links">
-        <label className="key">
-          {copy.bringFile}
-          <input
-            className="only-heard"
-            type="file"
-            accept=".zip,.jsonl"
-            onChange={({ target }) => {
-              void bringIn(target.files?.[0]);
-              // The same file may be chosen again.
-              target.value = "";
-            }}
-          />
-        </label>
+        <FileKey label={copy.bringFile} accept=".zip,.jsonl" onFile={(file) => void bringIn(file)} />
       </p>
       <p role="status">{said}</p>
     </section>

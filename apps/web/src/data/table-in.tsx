@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { FileKey } from "../case/file-key.tsx";
 import { today } from "../case/open-save.ts";
 import { RefusalWords } from "../catalogue/refusal.tsx";
 import { useWords } from "../catalogue/use-words.ts";
@@ -11,8 +12,7 @@ export function TableIn({ practice, onDone }: { practice: Practice; onDone: () =
   const { copy } = useWords();
   const [read, setRead] = useState<RowsIn>();
   const [said, setSaid] = useState("");
-  const look = async (file: File | undefined) => {
-    if (!file) return;
+  const look = async (file: File) => {
     setSaid("");
     const text = await tableText(file);
     const here = practice.shown.get().visits.map(({ horseName, yard }) => ({ horse: horseName, yard }));
@@ -30,18 +30,7 @@ export function TableIn({ practice, onDone }: { practice: Practice; onDone: () =
       <h2 id="table">{copy.tableTitle}</h2>
       <p>{copy.tableSays}</p>
       <p className="app-links">
-        <label className="key">
-          {copy.tableFile}
-          <input
-            className="only-heard"
-            type="file"
-            accept=".csv,text/csv"
-            onChange={({ target }) => {
-              void look(target.files?.[0]);
-              target.value = "";
-            }}
-          />
-        </label>
+        <FileKey label={copy.tableFile} accept=".csv,text/csv" onFile={(file) => void look(file)} />
       </p>
       <p role="status">{said}</p>
       {read && !read.ok ? (

@@ -1,4 +1,5 @@
 import type { Machine } from "../practice/machine.ts";
+import { jsonIn } from "../practice/noted.ts";
 import type { Store } from "../records.ts";
 import { placeName } from "./places.ts";
 
@@ -45,7 +46,8 @@ export class Actions {
   ) {}
 
   static async open(store: Store, machine: Machine): Promise<Actions> {
-    return new Actions(store, machine, actionsIn(await store.noted(NOTE)));
+    const noted = jsonIn(await store.noted(NOTE));
+    return new Actions(store, machine, Array.isArray(noted) ? noted.flatMap(actionOf) : []);
   }
 
   list(): readonly Action[] {
@@ -79,14 +81,4 @@ function actionOf(noted: unknown): Action[] {
   const kind = KINDS.find((one) => one === did);
   if (!kind || typeof place !== "string" || !Number.isInteger(minute)) return [];
   return [{ did: kind, place: placeName(place), minute: Number(minute) }];
-}
-
-/** A note that is damaged is a list lost, never an app that does not start. */
-function actionsIn(noted: string | undefined): readonly Action[] {
-  try {
-    const all: unknown = JSON.parse(noted ?? "[]");
-    return Array.isArray(all) ? all.flatMap(actionOf) : [];
-  } catch {
-    return [];
-  }
 }

@@ -6,12 +6,15 @@ import { useWords } from "../catalogue/use-words.ts";
 import { BackLine } from "../drawing/back-line.tsx";
 import { backLineView } from "../drawing/view.ts";
 import type { Practice } from "../practice/practice.ts";
+import { ORDER_OF_WORK } from "../road.ts";
 import { visitAddress } from "../route.ts";
 import { Alterations } from "./alterations.tsx";
 import { BacksOver } from "./backs-over.tsx";
 import { type HorseVisit, linesOf, visitsOf } from "./horse-visits.ts";
 import { LastAnswers } from "./last-answers.tsx";
 import { Widths } from "./widths.tsx";
+
+const TRACINGS = ORDER_OF_WORK.findIndex(({ asks }) => asks.includes("horses[].traces"));
 
 /** One horse: its back from the side, the last answers, what to read next, every visit, and how its back has changed. */
 export default function HorseScreen({ practice, horse }: { practice: Practice; horse: string }) {
@@ -30,6 +33,10 @@ export default function HorseScreen({ practice, horse }: { practice: Practice; h
         <a href="#/">{visit.back}</a>
       </main>
     );
+  // A station leads to its trace.
+  const toTracings = () => {
+    location.hash = visitAddress(line.subject, TRACINGS);
+  };
   const survey = visits?.find((one) => one.survey !== undefined)?.survey;
   return (
     <>
@@ -42,7 +49,7 @@ export default function HorseScreen({ practice, horse }: { practice: Practice; h
         </h1>
       </header>
       {survey ? (
-        <BackLine view={backLineView(survey, 0, undefined)} station="front" onStation={() => undefined} />
+        <BackLine view={backLineView(survey, 0, undefined)} station="front" onStation={toTracings} />
       ) : null}
       <main className="app-main">
         {last ? <LastAnswers visit={last} /> : null}

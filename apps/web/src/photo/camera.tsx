@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from "react";
+import { FileKey } from "../case/file-key.tsx";
 import { useWords } from "../catalogue/use-words.ts";
 import { roomForPhoto } from "../practice/room.ts";
 import { type Encoded, encoded, type NoPhoto, photoOfFile } from "./encode.ts";
@@ -52,20 +53,12 @@ export function Camera({ shows, onTake, onClose }: Given) {
         <button type="button" onClick={onClose}>
           {words.done}
         </button>
-        <label className="key">
-          {words.fromFile}
-          <input
-            className="only-heard"
-            type="file"
-            accept="image/*"
-            capture="environment"
-            onChange={({ target }) => {
-              const file = target.files?.[0];
-              if (file) void take(photoOfFile(file));
-              target.value = "";
-            }}
-          />
-        </label>
+        <FileKey
+          label={words.fromFile}
+          accept="image/*"
+          fromCamera
+          onFile={(file) => void take(photoOfFile(file))}
+        />
         {isLive ? (
           <button
             type="button"

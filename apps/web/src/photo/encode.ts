@@ -2,6 +2,7 @@ import type { Photo } from "../records.ts";
 
 /** Longest side of a photo that is kept, px: a label or a crack can be read on it, and thirty of them are some 15 MB. Working limit, no source. */
 const LONGEST_PX = 2048;
+/** Working choice, no source: edges of a crack stay sharp to the eye. */
 const JPEG_QUALITY = 0.85;
 /** Largest file that is taken in, bytes. Working limit, no source. */
 export const PHOTO_FILE_BYTES_MAX = 40_000_000;

@@ -17,6 +17,7 @@ import {
 } from "../records.ts";
 import { cardOf, type ListedVisit, listed, VISIT, withVisit } from "./card.ts";
 import { type Machine, newId } from "./machine.ts";
+import { jsonIn } from "./noted.ts";
 import { Pen, type Writer } from "./pen.ts";
 import { revealFrom } from "./reveal.ts";
 
@@ -217,6 +218,6 @@ async function ownId(store: Store, machine: Machine, name: string): Promise<stri
 }
 
 async function writtenSince(store: Store): Promise<Set<string>> {
-  const written: unknown = JSON.parse((await store.noted(WRITTEN)) ?? "[]");
+  const written = jsonIn(await store.noted(WRITTEN));
   return new Set(Array.isArray(written) ? written.map(String) : []);
 }

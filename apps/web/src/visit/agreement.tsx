@@ -1,6 +1,13 @@
 import { type FormEvent, useState, useSyncExternalStore } from "react";
 import { useWords } from "../catalogue/use-words.ts";
-import { agreementText, OF_VISIT, SIGNS_AS, type Signature, signatureIn } from "../records.ts";
+import {
+  agreementText,
+  OF_VISIT,
+  SIGNATURE_LIMITS,
+  SIGNS_AS,
+  type Signature,
+  signatureIn,
+} from "../records.ts";
 import { sha256Hex } from "../road.ts";
 import { AgreementPaper } from "./agreement-paper.tsx";
 import type { OpenVisit } from "./open-visit.ts";
@@ -68,7 +75,7 @@ function Sign({ onSign }: { onSign: (signature: Omit<Signature, "over">) => Prom
         {words.by}
         <input
           value={by}
-          maxLength={120}
+          maxLength={SIGNATURE_LIMITS.nameLetters}
           required
           autoComplete="off"
           onChange={({ target }) => setBy(target.value)}

@@ -1,6 +1,7 @@
 import { Held as Holder } from "../desk/desk.ts";
 import type { ListedVisit } from "../practice/card.ts";
 import { newId } from "../practice/machine.ts";
+import { jsonIn } from "../practice/noted.ts";
 import type { Practice } from "../practice/practice.ts";
 import {
   answerAsStatements,
@@ -83,11 +84,9 @@ export class OpenVisit {
    */
   keepPhoto(photo: KeptPhoto, of: string): Promise<void> {
     return this.practice.inTurn(async () => {
-      const { hash, type, bytes } = photo;
-      await this.practice.keepPhoto(photo, () =>
-        this.noteOnItsWay(JSON.stringify({ hash, type, bytes, of })),
-      );
-      await this.write([citing(photo, of)]);
+      const cites = citing(photo, of);
+      await this.practice.keepPhoto(photo, () => this.noteOnItsWay(JSON.stringify(cites)));
+      await this.write([cites]);
       await this.noteOnItsWay("");
     });
   }
@@ -99,9 +98,11 @@ export class OpenVisit {
   private async takePhotoOnItsWay(): Promise<void> {
     const noted = await this.practice.store.noted(`photo on its way ${this.subject}`);
     if (!noted) return;
-    const { of, ...photo } = JSON.parse(noted);
-    const isCited = photosOf(this.shown.get().draft.ofVisit).some(({ hash }) => hash === photo.hash);
-    if (!isCited && (await this.practice.store.photo(photo.hash))) await this.say([citing(photo, of)]);
+    const { at, value } = (jsonIn(noted) ?? {}) as Partial<Statement>;
+    const [photo] = at === undefined ? [] : photosOf(new Map([[at, value]]));
+    const isCited = at !== undefined && this.shown.get().draft.ofVisit.has(at);
+    if (photo && !isCited && (await this.practice.store.photo(photo.hash)))
+      await this.say([citing(photo, photo.of)]);
     await this.noteOnItsWay("");
   }
 

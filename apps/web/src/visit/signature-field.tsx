@@ -1,11 +1,9 @@
 import { type PointerEvent, useRef } from "react";
 import { useWords } from "../catalogue/use-words.ts";
-import { SIGNATURE_LIMITS, type Signature } from "../records.ts";
+import { SIGNATURE_HIGH, SIGNATURE_LIMITS, type Signature } from "../records.ts";
 
 type Strokes = Signature["strokes"];
-/** Height of the field as part of its width. */
-const HIGH = 1 / 3;
-/** Points lie this far apart at least, as part of the width: a finger at rest draws one. */
+/** Points lie this far apart at least, as part of the width: a finger at rest draws one. Working limit, no source. */
 const APART = 0.002;
 /** Points are kept to a thousandth of the width. */
 const DIGITS = 3;
@@ -22,7 +20,7 @@ export function SignatureField({
   const drawing = useRef(false);
   const at = ({ currentTarget, clientX, clientY }: PointerEvent<SVGSVGElement>): [number, number] => {
     const { left, top, width } = currentTarget.getBoundingClientRect();
-    return [within((clientX - left) / width, 1), within((clientY - top) / width, HIGH)];
+    return [within((clientX - left) / width, 1), within((clientY - top) / width, SIGNATURE_HIGH)];
   };
   const begin = (event: PointerEvent<SVGSVGElement>) => {
     if (strokes.length >= SIGNATURE_LIMITS.strokes) return;
@@ -52,7 +50,7 @@ export function SignatureField({
       <svg
         role="img"
         aria-label={words.field}
-        viewBox={`0 0 1 ${HIGH}`}
+        viewBox={`0 0 1 ${SIGNATURE_HIGH}`}
         onPointerDown={begin}
         onPointerMove={draw}
         onPointerUp={end}
@@ -71,7 +69,7 @@ export function SignatureShown({ strokes }: { strokes: Strokes }) {
   const { agreement: words } = useWords();
   if (strokes.length === 0) return null;
   return (
-    <svg className="signature-shown" role="img" aria-label={words.drawn} viewBox={`0 0 1 ${HIGH}`}>
+    <svg className="signature-shown" role="img" aria-label={words.drawn} viewBox={`0 0 1 ${SIGNATURE_HIGH}`}>
       <Lines strokes={strokes} />
     </svg>
   );

@@ -1,3 +1,4 @@
+import { jsonIn } from "../practice/noted.ts";
 import type { OpenVisit } from "./open-visit.ts";
 
 /** What is typed and not yet entered: kept with every sign, since a battery dies in the middle of a reading. */
@@ -15,6 +16,6 @@ export function keepTyping(visit: OpenVisit, path: string, typed: string): void 
 
 export async function typedBefore(visit: OpenVisit): Promise<Typing | undefined> {
   const noted = await visit.practice.store.noted(nameOf(visit));
-  const kept: Partial<Typing> = noted === undefined ? {} : JSON.parse(noted);
-  return kept.path && kept.typed ? { path: kept.path, typed: kept.typed } : undefined;
+  const { path, typed } = (jsonIn(noted) ?? {}) as Partial<Typing>;
+  return path && typed ? { path, typed } : undefined;
 }

@@ -3,6 +3,8 @@
  * large its pixels are: a CSS pixel is 1/96 inch only in name (CSS Values and Units 4, 6.2, reference pixel).
  */
 
+import { U_PER_SD } from "../central.ts";
+
 /** published: ISO/IEC 7810:2019, card of size ID-1: 85.60 by 53.98 mm (nominal, from memory). */
 export const CARD_MM = { long: 85.6, short: 53.98 } as const;
 export type CardSide = keyof typeof CARD_MM;
@@ -15,9 +17,6 @@ export const BY_EYE_MM = 0.5;
 export const STEP_PX = 0.5;
 /** Scales of screens in use, CSS pixels per mm: outside them something else than the card was matched. Working limit, no source. */
 const PX_PER_MM = { least: 1, most: 16 } as const;
-/** Central 95 % of a normal doubt, in standard uncertainties. */
-const CENTRAL = 1.96;
-
 /** What was read for one side. */
 export interface SideRead {
   readonly px: number;
@@ -59,7 +58,7 @@ export function screenScale(longPx: number, shortPx: number): Matched {
   const squaresMm2 = long.mm * long.mm + short.mm * short.mm;
   const pxPerMm = (long.px * long.mm + short.px * short.mm) / squaresMm2;
   const apart = Math.abs(long.pxPerMm - short.pxPerMm) / pxPerMm;
-  const sideUMm = CENTRAL * sideDoubtMm(pxPerMm);
+  const sideUMm = U_PER_SD * sideDoubtMm(pxPerMm);
   const allowed = sideUMm * Math.sqrt(1 / (long.mm * long.mm) + 1 / (short.mm * short.mm));
   const refused = { ok: false, long, short, apart, allowed } as const;
   // Asked this way round, what is no number is refused too.

@@ -1,10 +1,9 @@
+import { U_PER_SD } from "../../engine/central.ts";
 import { PI } from "../../engine/number/index.ts";
 import { isRead, type Measured, type Reading } from "../../survey/reading.ts";
 import type { MeasuredLimit } from "../input.ts";
 import type { LimitId } from "../limits/limit-ids.ts";
 
-/** Half of the central 95 % of a normal law, in standard deviations. */
-export const U_PER_SD = 1.96;
 const DEG_PER_RAD = 180 / PI;
 
 /** A reading with the path at which it stands in the case. */

@@ -1,8 +1,9 @@
+import { U_PER_SD } from "../../engine/central.ts";
 import { cos } from "../../engine/number/index.ts";
 import type { SurveyedHorse, SurveyedSaddle } from "../../survey/case.ts";
 import { isRead } from "../../survey/reading.ts";
 import type { MeasuredLimit } from "../input.ts";
-import { U_PER_SD, unevenness } from "./figure.ts";
+import { unevenness } from "./figure.ts";
 
 /** How well a template is offered up: one standard deviation, mm (assumption 0.5 to 2). */
 const OFFERED_MM = 1;

@@ -1,4 +1,6 @@
 /** One quantity of a maker's word. Standard uncertainties; mm or rad. */
+
+import { U_PER_SD } from "../../engine/central.ts";
 export interface Pooled {
   readonly mean: number;
   /** How many pieces the mean is of. */
@@ -13,9 +15,6 @@ export interface Pooled {
 
 /** How pieces of one word differ where few were measured, counted as so many differences (assumption 1 to 4 mm, 0.5 to 2 degrees). */
 const BETWEEN = { spreadMm: 2, halfAngleRad: 0.0175, degrees: 4 } as const;
-/** Half of the central 95 % of a normal doubt, in standard uncertainties. */
-const CENTRAL = 1.96;
-
 /** One piece's quantity at the best estimate, and in each draw of the readings. */
 export interface Measured {
   readonly base: number;
@@ -53,7 +52,7 @@ export function pooled(
  * Half of a central 95 % interval in standard deviations that were themselves found from so few differences (degrees of
  * freedom, over 2): Student's t has the variance n / (n - 2). Within 2.5 % of its table from 4 on.
  */
-export const fewFactor = (degrees: number): number => CENTRAL * Math.sqrt(degrees / (degrees - 2));
+export const fewFactor = (degrees: number): number => U_PER_SD * Math.sqrt(degrees / (degrees - 2));
 
 const eachDraw = (
   pieces: readonly Measured[],
@@ -78,14 +77,14 @@ const furtherPiece = ({ betweenSd, betweenFactor, pieces }: Pooled): number =>
 
 /** Half of the central 95 % for a further piece of this word. */
 export const pieceU = (word: Pooled): number =>
-  Math.sqrt(square(CENTRAL) * variance(word.drawn) + furtherPiece(word));
+  Math.sqrt(square(U_PER_SD) * variance(word.drawn) + furtherPiece(word));
 
 /** A piece of one word against a piece of another: the difference, and half of its central 95 %; what the readings share cancels. */
 export function piecesApart(a: Pooled, b: Pooled): { readonly value: number; readonly u: number } {
   const readings = variance(a.drawn.map((one, i) => one - (b.drawn[i] ?? 0)));
   return {
     value: a.mean - b.mean,
-    u: Math.sqrt(square(CENTRAL) * readings + furtherPiece(a) + furtherPiece(b)),
+    u: Math.sqrt(square(U_PER_SD) * readings + furtherPiece(a) + furtherPiece(b)),
   };
 }
 

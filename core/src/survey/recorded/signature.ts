@@ -2,7 +2,10 @@ import { z } from "zod";
 import { hashSchema } from "../../records/entry.ts";
 
 /** Strokes and points of one signature. Working limits, no source: a name drawn by a finger has some 10 strokes of 60 points. */
-export const SIGNATURE_LIMITS = { strokes: 24, points: 500 } as const;
+export const SIGNATURE_LIMITS = { strokes: 24, points: 500, nameLetters: 120 } as const;
+
+/** Height of the field that is signed in, as part of its width: a name is some three times as long as it is high. Working choice, no source. */
+export const SIGNATURE_HIGH = 1 / 3;
 
 /** Who signs: the legal owner, or somebody who acts for the owner. A rider signs for neither. */
 export const SIGNS_AS = ["owner", "for-owner"] as const;
@@ -14,7 +17,7 @@ const pointSchema = z.tuple([z.number().min(0).max(1), z.number().min(0).max(1)]
 export const signatureSchema = z.strictObject({
   /** SHA-256 of the text's UTF-8 bytes. */
   over: hashSchema,
-  by: z.string().min(1).max(120),
+  by: z.string().min(1).max(SIGNATURE_LIMITS.nameLetters),
   as: z.enum(SIGNS_AS),
   strokes: z.array(z.array(pointSchema).min(1).max(SIGNATURE_LIMITS.points)).max(SIGNATURE_LIMITS.strokes),
 });
