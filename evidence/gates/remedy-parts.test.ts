@@ -3,6 +3,7 @@ import { limitRule } from "@treewright/core/judge/limits/all.ts";
 import { harmed, untold } from "@treewright/core/judge/remedy/others.ts";
 import { hasRoomToMove } from "@treewright/core/judge/remedy/place.ts";
 import { LOAD_MOST, loadPart, riderFaults, riderNotAsked } from "@treewright/core/judge/remedy/rider.ts";
+import { girthLengthKg } from "@treewright/core/shape/weight.ts";
 import { describe, expect, test } from "vitest";
 import { type Changes, candidate, faces, figure, full, surveyWith } from "./case.ts";
 
@@ -27,7 +28,19 @@ describe("the rider", () => {
   test("load is rider and tack over the horse, and not told where one of the three was not read", () => {
     expect(loadPart(knownWith({}))).toBeCloseTo(80 / 500, 12);
     for (const path of ["rider.massDressed", "rider.tackMass", "horses[0].mass"])
-      expect(loadPart(knownWith({ [path]: "unknown" })), path).toBeUndefined();
+      expect(loadPart(knownWith({ "horses[0].body.girth": "unknown", [path]: "unknown" })), path).toBeUndefined();
+  });
+  test("a horse that was not weighed is as heavy as the tape says", () => {
+    const taped = {
+      "horses[0].mass": "not-looked",
+      "horses[0].body.neck": "not-looked",
+      "horses[0].body.girth": "200 cm",
+      "horses[0].body.length": "160 cm",
+      "rider.massDressed": 0.2 * girthLengthKg(200, 160) - 10,
+    };
+    expect(loadPart(knownWith(taped))).toBeCloseTo(0.2, 9);
+    expect(riderFaults(knownWith({ ...taped, "rider.massDressed": 100 }))).toEqual(["fit-rider-heavy"]);
+    expect(riderFaults(knownWith({ ...taped, "rider.massDressed": 95 }))).toEqual([]);
   });
   test.each<[Changes, string[]]>([
     [{}, []],

@@ -1,3 +1,4 @@
+import { massOfHorse } from "../../shape/weight.ts";
 import { valueOf } from "../findings/answered.ts";
 import type { Known } from "./known.ts";
 
@@ -8,10 +9,13 @@ const HOLES_APART = 1;
 
 type Case = Pick<Known, "survey" | "horse">;
 
-/** Rider, dressed, and tack as part of the horse's mass; undefined where one of the three was not read. */
+/**
+ * Rider, dressed, and tack as part of the horse's mass: weighed, else by tape, else guessed. Undefined where rider or
+ * tack was not read, or the horse's mass is not known in any way.
+ */
 export function loadPart({ survey, horse }: Case): number | undefined {
   const [rider, tack] = [valueOf(survey.rider.massDressed), valueOf(survey.rider.tackMass)];
-  const mass = valueOf(horse.mass);
+  const mass = massOfHorse(horse)?.best.kg;
   return rider === undefined || tack === undefined || mass === undefined ? undefined : (rider + tack) / mass;
 }
 

@@ -24,6 +24,7 @@ export const FIT_RULES = [
     "rider.massDressed",
     "rider.tackMass",
     "horses[].mass",
+    "horses[].body",
   ),
   practice("fit-set-up", "What lies outside is cured by girthing, placing or padding.", "horses[].girthed"),
   practice(
