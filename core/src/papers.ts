@@ -1,5 +1,6 @@
 import type { Answer } from "./answer/result.ts";
-import type { Layered } from "./engine/drawing/layered.ts";
+import { cutSvgOf } from "./engine/drawing/cut-svg.ts";
+import { dxfOf } from "./engine/drawing/dxf.ts";
 import type { Document, Measure } from "./engine/drawing.ts";
 import { letterDataOf } from "./papers/letter.ts";
 import { sheetDataOf } from "./papers/sheet.ts";
@@ -49,12 +50,17 @@ function sectionsOf(survey: Survey, answer: Answer, measure: Measure): Document 
   return data.sections.length === 0 ? undefined : sectionSheetsOf(data, measure);
 }
 
-/** The same template for a machine that cuts: bare outlines and marks, no sheet. */
+/** Files that a machine that cuts takes. */
+export const CUT_KINDS = ["svg", "dxf"] as const;
+export type CutKind = (typeof CUT_KINDS)[number];
+
+/** The same template for a machine that cuts, as a file's text: bare outlines and marks, no sheet. */
 export function cutTemplate(
+  kind: CutKind,
   survey: Survey,
   answer: Answer,
   { face, byHalves = false }: TemplateAsked = {},
-): Layered | undefined {
+): string | undefined {
   const template = templateDataOf(survey, answer, face);
-  return template && cutTemplateOf(template, byHalves);
+  return template && { svg: cutSvgOf, dxf: dxfOf }[kind](cutTemplateOf(template, byHalves));
 }

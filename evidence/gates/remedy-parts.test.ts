@@ -28,7 +28,10 @@ describe("the rider", () => {
   test("load is rider and tack over the horse, and not told where one of the three was not read", () => {
     expect(loadPart(knownWith({}))).toBeCloseTo(80 / 500, 12);
     for (const path of ["rider.massDressed", "rider.tackMass", "horses[0].mass"])
-      expect(loadPart(knownWith({ "horses[0].body.girth": "unknown", [path]: "unknown" })), path).toBeUndefined();
+      expect(
+        loadPart(knownWith({ "horses[0].body.girth": "unknown", [path]: "unknown" })),
+        path,
+      ).toBeUndefined();
   });
   test("a horse that was not weighed is as heavy as the tape says", () => {
     const taped = {

@@ -2,9 +2,11 @@ import { readFileSync } from "node:fs";
 import { readFile, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { parseString } from "dxf";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { CASE_VERSION } from "../../core/src/survey/case.ts";
+import { poppler } from "../paper/poppler.ts";
 import { type ServedPage, servePage } from "./served-page.ts";
 
 /* What a person does with the page, in a real browser. What it cannot see: a phone, a thumb, the sun, a screen reader's voice. */
@@ -19,6 +21,8 @@ const example = (name: string) =>
 const settled = (page: Page) => page.waitForSelector(".answers[aria-busy=false]");
 const workAnswer = (page: Page) =>
   page.locator(".answer", { has: page.locator(".over", { hasText: "Work" }) }).getAttribute("data-answer");
+const pagesOf = (pdf: Uint8Array) =>
+  Number(/Pages:\s+(\d+)/.exec(poppler("pdfinfo", pdf, [], []).toString())?.[1]);
 const after = (page: Page) => page.locator(".follows .after").allTextContents();
 
 async function lay(page: Page, name: string): Promise<void> {
@@ -197,6 +201,35 @@ test("letter, sheet and template are made on the device as PDF", async () => {
     new Set(asked.map((address) => address.replace(/^blob:/, "")).map((address) => new URL(address).origin))
       .size,
   ).toBe(1);
+  expect(faults).toEqual([]);
+  await page.close();
+});
+
+test("the template by its face, by halves and for a cutter, made on the device", async () => {
+  const { page, faults } = await served.open();
+  await settled(page);
+  const made = async (name: string) => {
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name, exact: true }).click(),
+    ]);
+    return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
+  };
+  const outlines = (text: string) =>
+    parseString(text).entities.filter(({ layer, type }) => layer === "cut" && type === "LWPOLYLINE").length;
+  const whole = await made("Template as DXF");
+  expect(whole.name).toMatch(/-template\.dxf$/);
+  expect(outlines(whole.bytes.toString())).toBe(1);
+  await page.getByLabel("Made").selectOption("halves");
+  const byHalves = (await made("Template as DXF")).bytes.toString();
+  expect(outlines(byHalves)).toBe(2);
+  expect(pagesOf((await made("Template as PDF")).bytes)).toBe(2);
+  await page.getByLabel("Face of the template").selectOption("inside");
+  const inside = (await made("Template as SVG")).bytes.toString();
+  await page.getByLabel("Face of the template").selectOption("outside");
+  const outside = (await made("Template as SVG")).bytes.toString();
+  for (const text of [inside, outside]) expect(text).toMatch(/<g id="cut">/);
+  expect(outside).not.toBe(inside);
   expect(faults).toEqual([]);
   await page.close();
 });

@@ -1,7 +1,5 @@
 import { join } from "node:path";
 import type { Answer } from "@treewright/core/answer.ts";
-import { cutSvgOf } from "@treewright/core/engine/drawing/cut-svg.ts";
-import { dxfOf } from "@treewright/core/engine/drawing/dxf.ts";
 import type { Document } from "@treewright/core/engine/drawing.ts";
 import {
   cutTemplate,
@@ -71,9 +69,9 @@ export async function writeTemplate(
     const document = await laidOut("template", survey, result, asked);
     return document && writeDocument(path, "template", document);
   }
-  const drawing = cutTemplate(survey, result, asked);
-  if (drawing === undefined) return undefined;
-  writeWhole(path, path.endsWith(".dxf") ? dxfOf(drawing) : cutSvgOf(drawing));
+  const text = cutTemplate(path.endsWith(".dxf") ? "dxf" : "svg", survey, result, asked);
+  if (text === undefined) return undefined;
+  writeWhole(path, text);
   return [path];
 }
 

@@ -40,7 +40,15 @@ export { FAR_OVER_KPA } from "@treewright/core/judge/limits/pressed.ts";
 export { readingSays } from "@treewright/core/judge/next/traces.ts";
 export type { Judged } from "@treewright/core/judge/remedy/judged.ts";
 export { templateDataOf } from "@treewright/core/papers/template.ts";
-export { documentOf, PAPER_KINDS, type PaperKind } from "@treewright/core/papers.ts";
+export {
+  CUT_KINDS,
+  type CutKind,
+  cutTemplate,
+  documentOf,
+  PAPER_KINDS,
+  type PaperKind,
+  type TemplateAsked,
+} from "@treewright/core/papers.ts";
 export type { Setting } from "@treewright/core/reach/setting.ts";
 export { agreementOf } from "@treewright/core/report/agreement.ts";
 export { type Figure, printed, type Unit as FigureUnit } from "@treewright/core/report/figures.ts";

@@ -1,4 +1,4 @@
-import type { TemplateAsked } from "@treewright/core/papers.ts";
+import { CUT_KINDS, type TemplateAsked } from "@treewright/core/papers.ts";
 import { wrap } from "../columns.ts";
 import type { Command, Given } from "../command.ts";
 import { EXIT, Stop } from "../exit.ts";
@@ -9,7 +9,7 @@ import { writeTemplate } from "../paper.ts";
 import { solve } from "../solve.ts";
 
 const FACES = ["inside", "outside"] as const;
-const KINDS = ["pdf", "svg", "dxf"] as const;
+const KINDS = ["pdf", ...CUT_KINDS] as const;
 
 function oneOf<Word extends string>(
   given: Given,

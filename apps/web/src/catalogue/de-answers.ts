@@ -132,4 +132,18 @@ export const DE_PAPER: Catalogue["paper"] = {
     says: "Der gewünschte Kopf 1 : 1, mit Balken, die den Druck beweisen.",
     needs: "Sie braucht einen Kopf, eine Kurve vorn und ein Pferd, an dem nichts gefunden wurde.",
   },
+  templateKeys: {
+    face: {
+      label: "Seite der Schablone",
+      asAsked: "wie der Zustand des Sattels es verlangt",
+      inside: "innen, für einen nackten Baum",
+      outside: "außen, für einen Baum in seinem Sattel",
+    },
+    whole: { label: "Gemacht", name: "in einem Stück" },
+    halves: "in Hälften, links und rechts bezeichnet",
+    cut: {
+      says: "Für eine Maschine, die schneidet: bloße Umrisse in Millimetern. Am ersten geschnittenen Stück die Balken von 100 mm messen.",
+      as: (kind) => `Schablone als ${kind}`,
+    },
+  },
 };

@@ -128,4 +128,18 @@ export const EN_PAPER = {
     says: "The wanted head at 1 : 1, with bars to prove the print.",
     needs: "It wants a head, a front trace, and a horse on which nothing was found.",
   },
+  templateKeys: {
+    face: {
+      label: "Face of the template",
+      asAsked: "as the saddle’s state asks",
+      inside: "inside, for a bare tree",
+      outside: "outside, for a tree in its saddle",
+    },
+    whole: { label: "Made", name: "in one piece" },
+    halves: "by halves, near and off marked",
+    cut: {
+      says: "For a machine that cuts: bare outlines in millimetres. Measure its bars of 100 mm on the first piece cut.",
+      as: (kind: string) => `Template as ${kind}`,
+    },
+  },
 } as const;

@@ -3,33 +3,48 @@ import { useRef, useState } from "react";
 import { handOut } from "../case/open-save.ts";
 import { useWords } from "../catalogue/use-words.ts";
 import type { Desk } from "../desk/desk.ts";
-import { PAPER_KINDS, type PaperKind } from "../road.ts";
+import { type CutKind, PAPER_KINDS, type PaperKind, type TemplateAsked } from "../road.ts";
 import type { Press } from "./press.ts";
 import { pressWorker } from "./press-worker.ts";
+import { TemplateKeys } from "./template-keys.tsx";
 
-/** Letter, sheet and template, made on this device as PDF. */
+const MEDIA = { pdf: "application/pdf", svg: "image/svg+xml", dxf: "image/vnd.dxf" };
+type Made = Uint8Array<ArrayBuffer> | string | undefined;
+
+/** Letter, sheet and template, made on this device as PDF; the template for a machine that cuts too. */
 export function PaperKeys({ desk }: { desk: Desk }) {
   const { paper: words } = useWords();
   const press = useRef<Remote<Press>>(null);
   const [told, setTold] = useState("");
   const [look, setLook] = useState<{ kind: PaperKind; address: string }>();
-  const print = async (kind: PaperKind) => {
-    if (desk.answer === undefined) return;
+  const [asked, setAsked] = useState<TemplateAsked>({});
+  const { answer } = desk;
+  const shut = answer === undefined || desk.answering;
+  const make = async (
+    kind: PaperKind,
+    ending: keyof typeof MEDIA,
+    by: (press: Remote<Press>) => Promise<Made>,
+  ) => {
     setTold(words.making(words[kind].name));
     // The press is a part of its own, fetched when the first paper is wanted.
     press.current ??= wrap<Press>(pressWorker());
     try {
-      const bytes = await press.current.print(kind, desk.text, desk.answer);
-      if (bytes === undefined) return setTold(words.notThis(words[kind].name, words[kind].needs));
-      const name = `${desk.fileName.replace(/\.json$/, "")}-${kind}.pdf`;
-      handOut(name, bytes, "application/pdf");
+      const made = await by(press.current);
+      if (made === undefined) return setTold(words.notThis(words[kind].name, words[kind].needs));
+      const file = new Blob([made], { type: MEDIA[ending] });
+      const name = `${desk.fileName.replace(/\.json$/, "")}-${kind}.${ending}`;
+      handOut(name, file, MEDIA[ending]);
       if (look) URL.revokeObjectURL(look.address);
-      setLook({ kind, address: URL.createObjectURL(new Blob([bytes], { type: "application/pdf" })) });
-      setTold(words.made(words[kind].name, name, Math.ceil(bytes.length / 1024)));
+      setLook(ending === "pdf" ? { kind, address: URL.createObjectURL(file) } : undefined);
+      setTold(words.made(words[kind].name, name, Math.ceil(file.size / 1024)));
     } catch (error) {
       setTold(words.notMade(words[kind].name, error instanceof Error ? error.message : String(error)));
     }
   };
+  const print = (kind: PaperKind) =>
+    answer && make(kind, "pdf", (press) => press.print(kind, desk.text, answer, asked));
+  const cut = (kind: CutKind) =>
+    answer && make("template", kind, (press) => press.cut(kind, desk.text, answer, asked));
   return (
     <section className="paper-keys" aria-label={words.title}>
       <header className="section-head">
@@ -39,14 +54,13 @@ export function PaperKeys({ desk }: { desk: Desk }) {
       <div className="papers">
         {PAPER_KINDS.map((kind) => (
           <div key={kind} className="paper">
-            <button
-              type="button"
-              disabled={desk.answer === undefined || desk.answering}
-              onClick={() => print(kind)}
-            >
+            <button type="button" disabled={shut} onClick={() => print(kind)}>
               {words.asPdf(words[kind].name)}
             </button>
             <p>{words[kind].says}</p>
+            {kind === "template" ? (
+              <TemplateKeys asked={asked} shut={shut} onAsk={setAsked} onCut={cut} />
+            ) : null}
           </div>
         ))}
       </div>

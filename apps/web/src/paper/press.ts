@@ -2,21 +2,46 @@ import { paintPdf } from "@treewright/paper/paint.ts";
 import { measureWith } from "@treewright/paper/typesetter.ts";
 import { expose, transfer } from "comlink";
 import type { Signature } from "../records.ts";
-import { type Answer, agreementOf, documentOf, type PaperKind, readCase } from "../road.ts";
+import {
+  type Answer,
+  agreementOf,
+  type CutKind,
+  cutTemplate,
+  documentOf,
+  type PaperKind,
+  readCase,
+  type Survey,
+  type TemplateAsked,
+} from "../road.ts";
 import { fontsFromPage } from "./fonts.ts";
 
 const fonts = fontsFromPage();
 
+function surveyOf(text: string): Survey {
+  const read = readCase(text);
+  if (!read.ok) throw new Error("this case was not accepted");
+  return read.survey;
+}
+
 const press = {
   /** One sheet, letter or template as the bytes of a PDF; undefined where the case gives no such paper. */
-  async print(kind: PaperKind, text: string, answer: Answer): Promise<Uint8Array<ArrayBuffer> | undefined> {
-    const read = readCase(text);
-    if (!read.ok) throw new Error("this case was not accepted");
+  async print(
+    kind: PaperKind,
+    text: string,
+    answer: Answer,
+    asked: TemplateAsked = {},
+  ): Promise<Uint8Array<ArrayBuffer> | undefined> {
+    const survey = surveyOf(text);
     const files = await fonts;
-    const document = documentOf(kind, read.survey, answer, measureWith(files));
+    const document = documentOf(kind, survey, answer, measureWith(files), asked);
     if (document === undefined) return undefined;
     const bytes = new Uint8Array(await paintPdf(document, files));
     return transfer(bytes, [bytes.buffer]);
+  },
+
+  /** The template for a machine that cuts; undefined where the case gives none. */
+  cut(kind: CutKind, text: string, answer: Answer, asked: TemplateAsked): string | undefined {
+    return cutTemplate(kind, surveyOf(text), answer, asked);
   },
 
   /** What was agreed, with the signature over it where there is one. */
