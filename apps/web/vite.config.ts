@@ -27,6 +27,20 @@ export default defineConfig({
         display: "standalone",
         background_color: "#fbfaf5",
         theme_color: "#fbfaf5",
+        // Pictures and case files of other apps; where they go is asked when the app opens. Not every phone offers this.
+        share_target: {
+          action: "/taken-in",
+          method: "POST",
+          enctype: "multipart/form-data",
+          params: {
+            files: [
+              {
+                name: "file",
+                accept: ["image/jpeg", "image/png", "image/webp", "application/json", ".json", "text/plain"],
+              },
+            ],
+          },
+        },
         icons: [
           { src: "/icon-192.png", sizes: "192x192", type: "image/png" },
           { src: "/icon-512.png", sizes: "512x512", type: "image/png" },
@@ -34,6 +48,7 @@ export default defineConfig({
         ],
       },
       workbox: {
+        importScripts: ["/taken-in.js"],
         globPatterns: ["**/*.{js,css,html,svg,png,woff2,woff}"],
         maximumFileSizeToCacheInBytes: 4_000_000,
         navigateFallback: "/index.html",

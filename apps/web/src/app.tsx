@@ -10,6 +10,8 @@ const HorseScreen = lazy(() => import("./horse/horse-screen.tsx"));
 /** Copying and bringing in is a part of its own, fetched when it is wanted and kept for work without signal as all else. */
 const DataScreen = lazy(() => import("./data/data-screen.tsx"));
 
+const TakenInScreen = lazy(() => import("./taken-in/taken-in-screen.tsx"));
+
 /** The app: one practice, its visits, and where one is among them. */
 export function App({ practice, language }: { practice: Practice; language: Language }) {
   const [spoken, setSpoken] = useState(language);
@@ -37,6 +39,11 @@ export function App({ practice, language }: { practice: Practice; language: Lang
       {route.screen === "data" ? (
         <Suspense fallback={null}>
           <DataScreen practice={practice} />
+        </Suspense>
+      ) : null}
+      {route.screen === "taken-in" ? (
+        <Suspense fallback={null}>
+          <TakenInScreen practice={practice} kept={route.kept} />
         </Suspense>
       ) : null}
       {route.screen === "help" ? <HelpScreen practice={practice} language={tag} /> : null}

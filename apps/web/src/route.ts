@@ -12,7 +12,9 @@ export type Route =
       readonly trueSize: boolean;
     }
   | { readonly screen: "data" }
-  | { readonly screen: "help" };
+  | { readonly screen: "help" }
+  /** What another app handed over; kept: false where it could not be laid by. */
+  | { readonly screen: "taken-in"; readonly kept: boolean };
 
 const FIRST: Route = { screen: "first" };
 let last: Route = FIRST;
@@ -31,6 +33,8 @@ export function routeOf(hash: string): Route | undefined {
     };
   if (hash === "#/data") return { screen: "data" };
   if (hash === "#/help") return { screen: "help" };
+  if (hash === "#/taken-in" || hash === "#/taken-in/not-kept")
+    return { screen: "taken-in", kept: hash === "#/taken-in" };
   return hash === "" || hash === "#/" ? FIRST : undefined;
 }
 

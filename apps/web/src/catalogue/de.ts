@@ -114,6 +114,44 @@ export const DE: Catalogue = {
     withdraw: "Dieses Foto zurückziehen",
     missing: "Dieses Foto ist nicht auf diesem Gerät.",
     waiting: "Foto",
+    photo: "Foto",
+  },
+  sendOn: {
+    key: (what) => `Weitergeben: ${what}`,
+    sent: "An die andere App gegeben.",
+    notSent:
+      "Dieses Gerät hat es nicht weitergegeben. Die Datei bleibt, wo sie war; noch einmal versuchen oder von dort weitergeben.",
+  },
+  caseOut: {
+    title: "Die Messungen als Falldatei",
+    says: "Jede Messung dieses Besuchs, wie sie getippt wurde, für eine Kollegin oder zum Aufheben. Sie enthält Namen in Klartext. Wer sie bekommt, beginnt damit einen eigenen Besuch.",
+    keep: "Falldatei",
+    file: "Falldatei",
+  },
+  takenIn: {
+    title: "Von einer anderen App übergeben",
+    looking: "Es wird nachgesehen, was übergeben wurde.",
+    waits: (count) =>
+      count === 0
+        ? "Hier wartet nichts."
+        : count === 1
+          ? "1 Datei wartet. Sie bleibt hier, bis gesagt ist, wohin sie gehört."
+          : `${count} Dateien warten. Sie bleiben hier, bis gesagt ist, wohin sie gehören.`,
+    notLaidBy:
+      "Was übergeben wurde, konnte hier nicht aufgehoben werden. Es ist noch dort, wo es herkam: Platz machen und noch einmal übergeben.",
+    letGo: "Nicht aufheben",
+    caseSays: "Eine Falldatei beginnt einen eigenen Besuch. Was hier ist, bleibt, wie es ist.",
+    caseFile: "Eine Falldatei wählen",
+    begin: "Damit einen Besuch beginnen",
+    preview: "Das Foto, das übergeben wurde",
+    whichVisit: "Es gehört zum Besuch von",
+    whatOf: "Es zeigt",
+    choose: "Wählen, was es zeigt",
+    keepPhoto: "Dieses Foto aufheben",
+    go: (count) =>
+      count === 1
+        ? "1 Datei einer anderen App wartet: sagen, wohin sie gehört"
+        : `${count} Dateien anderer Apps warten: sagen, wohin sie gehören`,
   },
   agreement: {
     title: "Der vereinbarte Text",

@@ -113,6 +113,43 @@ export const EN = {
     withdraw: "Withdraw this photo",
     missing: "This photo is not on this device.",
     waiting: "Photo",
+    photo: "Photo",
+  },
+  sendOn: {
+    key: (what: string) => `Send on: ${what}`,
+    sent: "Handed to the other app.",
+    notSent: "This device did not send it. The file is kept where it was; try again, or send it from there.",
+  },
+  caseOut: {
+    title: "The readings as a case file",
+    says: "Every reading of this visit as it was typed, for a colleague or for keeping. It holds names in plain text. Who gets it begins a visit of their own from it.",
+    keep: "Case file",
+    file: "case file",
+  },
+  takenIn: {
+    title: "Handed over by another app",
+    looking: "Looking for what was handed over.",
+    waits: (count: number) =>
+      count === 0
+        ? "Nothing waits here."
+        : count === 1
+          ? "1 file waits. It is kept here until you say where it belongs."
+          : `${count} files wait. They are kept here until you say where they belong.`,
+    notLaidBy:
+      "What was handed over could not be kept here. It is still where it came from: make room, then hand it over again.",
+    letGo: "Do not keep it",
+    caseSays: "A case file begins a visit of its own. What is here stays as it is.",
+    caseFile: "Choose a case file",
+    begin: "Begin a visit from it",
+    preview: "The photo that was handed over",
+    whichVisit: "It belongs to the visit of",
+    whatOf: "It shows",
+    choose: "Choose what it shows",
+    keepPhoto: "Keep this photo",
+    go: (count: number) =>
+      count === 1
+        ? "1 file of another app waits: say where it belongs"
+        : `${count} files of other apps wait: say where they belong`,
   },
   agreement: {
     title: "The text that is agreed",

@@ -3,11 +3,13 @@ import { FileKey } from "../case/file-key.tsx";
 import { RefusalWords } from "../catalogue/refusal.tsx";
 import { useWords } from "../catalogue/use-words.ts";
 import type { Practice } from "../practice/practice.ts";
+import { visitAddress } from "../route.ts";
+import { beginFromCase } from "../taken-in/begin-from-case.ts";
 import { bring } from "./bring.ts";
 
-/** A copy of this app, or its file of records, into the store. */
+/** A copy of this app, or its file of records, into the store; and a case file as a visit of its own. */
 export function BringIn({ practice, onDone }: { practice: Practice; onDone: () => void }) {
-  const { copy } = useWords();
+  const { copy, takenIn } = useWords();
   const [said, setSaid] = useState<ReactNode>("");
   const bringIn = async (file: File) => {
     setSaid(copy.reading);
@@ -25,12 +27,25 @@ export function BringIn({ practice, onDone }: { practice: Practice; onDone: () =
     }
     onDone();
   };
+  const begin = async (file: File) => {
+    const begun = await beginFromCase(practice, file);
+    if (begun.ok) location.hash = visitAddress(begun.subject);
+    else setSaid(begun.refusals.slice(0, 1).map((one) => <RefusalWords key={one.where} {...one} />));
+  };
   return (
     <section className="data-part" aria-labelledby="bring">
       <h2 id="bring">{copy.bringTitle}</h2>
       <p>{copy.bringSays}</p>
       <p className="app-links">
         <FileKey label={copy.bringFile} accept=".zip,.jsonl" onFile={(file) => void bringIn(file)} />
+      </p>
+      <p>{takenIn.caseSays}</p>
+      <p className="app-links">
+        <FileKey
+          label={takenIn.caseFile}
+          accept=".json,.txt,application/json"
+          onFile={(file) => void begin(file)}
+        />
       </p>
       <p role="status">{said}</p>
     </section>

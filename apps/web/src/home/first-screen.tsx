@@ -1,4 +1,4 @@
-import { type FormEvent, useMemo, useState, useSyncExternalStore } from "react";
+import { type FormEvent, useEffect, useMemo, useState, useSyncExternalStore } from "react";
 import { useArrival } from "../arrival.ts";
 import { today } from "../case/open-save.ts";
 import { EN } from "../catalogue/en.ts";
@@ -10,6 +10,7 @@ import type { ListedVisit } from "../practice/card.ts";
 import type { Practice } from "../practice/practice.ts";
 import { type Problem, refusedName } from "../road.ts";
 import { horseAddress, visitAddress } from "../route.ts";
+import { laidBy } from "../taken-in/laid-by.ts";
 import { UnitChoice } from "../units/unit-choice.tsx";
 import { finderOf } from "./find.ts";
 import { SavedLine } from "./saved-line.tsx";
@@ -44,6 +45,7 @@ export function FirstScreen({ practice, language, onLanguage }: Given) {
       <main className="app-main">
         <SavedLine practice={practice} remind />
         <OfflineLine />
+        <TakenInLine />
         {visits.some(({ invented }) => invented) ? <p className="demo">{first.demo}</p> : null}
         {note === "" ? null : <p>{note}</p>}
         {unfinished.slice(0, MOST_AS_NEXT).map((visit) => (
@@ -107,6 +109,25 @@ function OfflineLine() {
           {offline.take}
         </button>
       ) : null}
+    </p>
+  );
+}
+
+/** What another app handed over, and nobody has yet said where it belongs. */
+function TakenInLine() {
+  const { takenIn } = useWords();
+  const [count, setCount] = useState(0);
+  useEffect(() => {
+    laidBy().then(
+      (waiting) => setCount(waiting.length),
+      () => setCount(0),
+    );
+  }, []);
+  return count === 0 ? null : (
+    <p>
+      <a className="key" href="#/taken-in">
+        {takenIn.go(count)}
+      </a>
     </p>
   );
 }

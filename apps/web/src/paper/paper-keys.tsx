@@ -1,6 +1,7 @@
 import { type Remote, wrap } from "comlink";
 import { useRef, useState } from "react";
 import { handOut } from "../case/open-save.ts";
+import { SendOn } from "../case/send-on.tsx";
 import { useWords } from "../catalogue/use-words.ts";
 import type { Desk } from "../desk/desk.ts";
 import { type CutKind, PAPER_KINDS, type PaperKind, type TemplateAsked } from "../road.ts";
@@ -11,12 +12,19 @@ import { TemplateKeys } from "./template-keys.tsx";
 const MEDIA = { pdf: "application/pdf", svg: "image/svg+xml", dxf: "image/vnd.dxf" };
 type Made = Uint8Array<ArrayBuffer> | string | undefined;
 
+/** The paper that was made last: to be looked at, and to be sent on. */
+interface Look {
+  readonly kind: PaperKind;
+  readonly file: File;
+  readonly address: string;
+}
+
 /** Letter, sheet and template, made on this device as PDF; the template for a machine that cuts too. */
 export function PaperKeys({ desk }: { desk: Desk }) {
   const { paper: words } = useWords();
   const press = useRef<Remote<Press>>(null);
   const [told, setTold] = useState("");
-  const [look, setLook] = useState<{ kind: PaperKind; address: string }>();
+  const [look, setLook] = useState<Look>();
   const [asked, setAsked] = useState<TemplateAsked>({});
   const { answer } = desk;
   const shut = answer === undefined || desk.answering;
@@ -31,11 +39,11 @@ export function PaperKeys({ desk }: { desk: Desk }) {
     try {
       const made = await by(press.current);
       if (made === undefined) return setTold(words.notThis(words[kind].name, words[kind].needs));
-      const file = new Blob([made], { type: MEDIA[ending] });
       const name = `${desk.fileName.replace(/\.json$/, "")}-${kind}.${ending}`;
+      const file = new File([made], name, { type: MEDIA[ending] });
       handOut(name, file, MEDIA[ending]);
       if (look) URL.revokeObjectURL(look.address);
-      setLook(ending === "pdf" ? { kind, address: URL.createObjectURL(file) } : undefined);
+      setLook({ kind, file, address: URL.createObjectURL(file) });
       setTold(words.made(words[kind].name, name, Math.ceil(file.size / 1024)));
     } catch (error) {
       setTold(words.notMade(words[kind].name, error instanceof Error ? error.message : String(error)));
@@ -66,12 +74,13 @@ export function PaperKeys({ desk }: { desk: Desk }) {
       </div>
       <p role="status" className="paper-told">
         {told}{" "}
-        {look && told !== "" ? (
+        {look?.file.type === MEDIA.pdf && told !== "" ? (
           <a className="to-reading" href={look.address} target="_blank" rel="noreferrer" hrefLang="en">
             {words.lookAt(words[look.kind].name)}
           </a>
         ) : null}
       </p>
+      {look ? <SendOn what={words[look.kind].name} files={[look.file]} /> : null}
     </section>
   );
 }

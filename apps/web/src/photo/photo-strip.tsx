@@ -1,4 +1,5 @@
 import { useEffect, useState } from "react";
+import { SendOn } from "../case/send-on.tsx";
 import { useWords } from "../catalogue/use-words.ts";
 import type { CitedPhoto, Store } from "../records.ts";
 
@@ -40,11 +41,29 @@ export function PhotoStrip({ photos, store, shows, onWithdraw }: Given) {
             <button type="button" onClick={() => onWithdraw(opened)}>
               {words.withdraw}
             </button>
+            <SendPhoto key={opened.hash} photo={opened} store={store} />
           </figcaption>
         </figure>
       ) : null}
     </section>
   );
+}
+
+function SendPhoto({ photo, store }: { photo: CitedPhoto; store: Store }) {
+  const { photo: words } = useWords();
+  const [files, setFiles] = useState<readonly File[]>([]);
+  useEffect(() => {
+    let isOver = false;
+    void store.photo(photo.hash).then((kept) => {
+      if (isOver || kept === undefined) return;
+      const ending = kept.type.replace("image/", "").replace("jpeg", "jpg");
+      setFiles([new File([new Uint8Array(kept.content)], `photo.${ending}`, { type: kept.type })]);
+    });
+    return () => {
+      isOver = true;
+    };
+  }, [photo.hash, store]);
+  return <SendOn what={words.photo} files={files} />;
 }
 
 /** A photo out of the store. One that is not there (a browser cleared it, or it was not copied along) is said in words. */

@@ -14,6 +14,7 @@ import { PaperKeys } from "../paper/paper-keys.tsx";
 import { OF_VISIT } from "../records.ts";
 import { trueSizeAddress } from "../route.ts";
 import { OnScreen } from "../scale/on-screen.tsx";
+import { CaseOut } from "./case-out.tsx";
 import type { OpenVisit } from "./open-visit.ts";
 
 interface Given {
@@ -45,6 +46,7 @@ export default function BenchOfVisit({ text, visit, address, trueSize }: Given) 
       <AnswersOf desk={desk} />
       <Bench desk={desk} hand={hand} />
       <PaperKeys desk={desk} />
+      <CaseOut text={text} />
       <p className="app-links">
         <a className="key" href={trueSizeAddress(address)}>
           {words.open}
