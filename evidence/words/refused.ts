@@ -20,6 +20,8 @@ const SLIPS = [
   "x".repeat(20_000),
   "12345678901234567890123456789",
   "2026-02-30",
+  "1; 999999",
+  "1; abc; 2",
 ];
 /** Numbers of horses, each wrong in its own way. */
 const NUMBERS = [
@@ -54,6 +56,19 @@ const LINES = [
   "0",
 ];
 
+/** A tracing that is drawn again, in another unit than the first, and wrong by itself. */
+function ofDrawingAgain(): readonly Problem[] {
+  const first = applyAnswer(emptyCase("Visit", "2026-03-02"), "horses[0].traces[0].points", GOOD_LINE);
+  if (!first.ok) throw new Error("the first drawing is taken");
+  return ["in ", "cm ", "mm "].flatMap((unit) =>
+    [GOOD_LINE, ...LINES].flatMap((line) => {
+      const again = applyAnswer(first.draft, "horses[0].traces[0].repeats[0]", unit + line);
+      return again.ok ? [] : [again.problem];
+    }),
+  );
+}
+const GOOD_LINE = "-120 -72; -80 -32; -40 -8; 0 0; 40 -8; 80 -32; 120 -72";
+
 /** Every refusal that these slips draw out of core, at every question, and out of a draft read whole. */
 export function refusals(): readonly Problem[] {
   const draft = emptyCase("Visit", "2026-03-02");
@@ -65,7 +80,7 @@ export function refusals(): readonly Problem[] {
       return answered.ok ? [] : [answered.problem];
     });
   });
-  return [...atQuestions, ...ofWhole()];
+  return [...atQuestions, ...ofDrawingAgain(), ...ofWhole()];
 }
 
 /** Two horses of one name, the same trace twice, a horse without a name: what no single question can see. */

@@ -41,6 +41,7 @@ export {
 export {
   answerAsStatements,
   caseAsStatements,
+  clearingStatements,
   type Statement,
 } from "@treewright/core/survey/recorded/statements.ts";
 export { type VisitLine, visitLine } from "@treewright/core/survey/recorded/visit-line.ts";

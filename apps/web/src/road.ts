@@ -66,15 +66,24 @@ export {
   WIDTH_DEPTHS_MM,
   widthChange,
 } from "@treewright/core/shape/back-widths.ts";
+export { type DrawnAgain, drawnAgain } from "@treewright/core/shape/drawn-again.ts";
 export { aboutPath, type Say } from "@treewright/core/survey/about-path.ts";
-export { CASE_BYTES_MAX, CASE_VERSION } from "@treewright/core/survey/case.ts";
+export { readingOf } from "@treewright/core/survey/answer-question.ts";
+export { CASE_BYTES_MAX, CASE_VERSION, type CaseFile } from "@treewright/core/survey/case.ts";
 export { ORDER_OF_WORK, type Section } from "@treewright/core/survey/order-of-work.ts";
 export { getAt, nameOf, pathOf, stepsOf } from "@treewright/core/survey/path.ts";
 export type { Problem } from "@treewright/core/survey/problem.ts";
-export { asksAt, isAsked, type Question, questions } from "@treewright/core/survey/questions.ts";
+export {
+  asksAt,
+  drawingAgain,
+  isAsked,
+  type Question,
+  questions,
+} from "@treewright/core/survey/questions.ts";
 export { readCase, readCaseValue } from "@treewright/core/survey/read-case.ts";
 export { isRead } from "@treewright/core/survey/reading.ts";
 export { refusedName } from "@treewright/core/survey/recorded/refused.ts";
+export { repeatedReading } from "@treewright/core/survey/repeated.ts";
 export { FIELDS, type FieldRecord, fieldAt } from "@treewright/core/survey/schema-fields.ts";
 export {
   CHOICES as UNIT_CHOICES,

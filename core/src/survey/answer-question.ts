@@ -32,17 +32,34 @@ export function applyAnswer(draft: CaseFile, path: string, typed: string): Answe
   }
   if (typed.trim() === "") return { ok: true, draft };
   const filled = filledIn(draft, path, field, typed.trim());
-  const problem = gapBefore(draft, path) ?? problemAt(filled, path, field);
+  const problem = gapBefore(draft, path) ?? otherUnit(draft, path, typed) ?? problemAt(filled, path, field);
   return problem ? { ok: false, problem } : { ok: true, draft: filled };
 }
 
 /** The draft with the answer in it, right or wrong. */
 function filledIn(draft: CaseFile, path: string, field: FieldRecord, typed: string): CaseFile {
-  const unit = field.kind === "points" ? /^(mm|cm|in)\b[\s:]*/.exec(typed) : null;
+  const unit = field.kind === "points" ? UNIT_BEFORE.exec(typed) : null;
   const filled = putAt(draft, stepsOf(path), valueOf(field, unit ? typed.slice(unit[0].length) : typed));
-  const withUnit = unit?.[1] ? putAt(filled, stepsOf(path.replace(/points$/, "unit")), unit[1]) : filled;
+  const withUnit = unit?.[1] ? putAt(filled, stepsOf(unitPlaceOf(path)), unit[1]) : filled;
   // One place of a case file was filled; whether rightly, the schema says next.
   return withStation(withUnit as CaseFile, path);
+}
+
+/** The unit of a line stands before its points. */
+const UNIT_BEFORE = /^(mm|cm|in)\b[\s:]*/;
+
+/** Where the unit of a line stands, whether these are its points or those of a drawing again. */
+export const unitPlaceOf = (path: string): string => path.replace(/(points|repeats\[\d+\])$/, "unit");
+
+/** A tracing that is drawn again has the unit of the first: its points would stand at another size else. */
+function otherUnit(draft: CaseFile, path: string, typed: string): Problem | undefined {
+  const unit = UNIT_BEFORE.exec(typed.trim())?.[1];
+  const place = unitPlaceOf(path);
+  if (unit === undefined || !/repeats\[\d+\]$/.test(path)) return undefined;
+  const first = getAt(draft, stepsOf(place)) ?? "mm";
+  return unit === first
+    ? undefined
+    : { where: whereOf(path), read: shown(unit), allowed: `${String(first)}, in which the first was typed` };
 }
 
 /** The second of a list before the first would leave a hole in it. */
@@ -63,7 +80,7 @@ function gapBefore(draft: CaseFile, path: string): Problem | undefined {
 
 /** Points are checked with their trace, since its unit and its other points bear on them. */
 function problemAt(filled: CaseFile, path: string, field: FieldRecord): Problem | undefined {
-  const whole = /^(.*\.(?:traces\[\d+\]|profile))\.(?:points|unit)$/.exec(path)?.[1];
+  const whole = /^(.*\.(?:traces\[\d+\]|profile))\.(?:points|unit|repeats\[\d+\])$/.exec(path)?.[1];
   const place = whole ?? path;
   const schema = whole === undefined ? field.schema : fieldAt(whole)?.schema;
   const parsed = z.core.safeParse(schema ?? field.schema, getAt(filled, stepsOf(place)));
@@ -95,7 +112,7 @@ function valueOf(field: FieldRecord, typed: string): unknown {
         .filter((pair) => pair.trim() !== "")
         .map(pairOf);
     case "measured":
-      return absentOf(typed);
+      return readingOf(typed);
     default:
       return typed;
   }
@@ -120,6 +137,15 @@ function wordOf(typed: string, words: readonly string[]): string {
   if (/^(dont-know|not-known|\?)$/.test(plain) && words.includes("unknown")) return "unknown";
   const starts = words.filter((word) => word.startsWith(plain) && (word === "yes" || word === "no"));
   return starts.length === 1 && starts[0] ? starts[0] : typed;
+}
+
+/** "45; 46; 44": the same thing read again, each time anew; else one reading, or why there is none. */
+export function readingOf(typed: string): unknown {
+  const parts = typed
+    .split(";")
+    .map((part) => part.trim())
+    .filter((part) => part !== "");
+  return parts.length > 1 ? { read: parts } : absentOf(parts[0] ?? typed);
 }
 
 function absentOf(typed: string): string {

@@ -1,9 +1,11 @@
 import { show, usualUnit } from "../engine/quantity/index.ts";
 import { STATIONS } from "../terms/places.ts";
 import { aboutPath, asItIs, type Say } from "./about-path.ts";
+import type { CaseFile } from "./case.ts";
 import { inPlace, ORDER_OF_WORK } from "./order-of-work.ts";
 import { getAt, stepsOf } from "./path.ts";
 import { FIELDS, type FieldKind, type FieldRecord, fieldAt } from "./schema-fields.ts";
+import { SURVEY_LIMITS } from "./sizes.ts";
 
 /** One question of a visit, out of the schema. */
 export interface Question {
@@ -46,6 +48,17 @@ export function questions(horses = 1): readonly Question[] {
   return ORDER_OF_WORK.flatMap(({ title, asks }) =>
     asks.flatMap((place) => placesFor(place, horses).map((one) => questionAt(title, one.field, one.path))),
   );
+}
+
+/** The next drawing of a tracing that was drawn already, as a question of its own; undefined for any other, and after the last that is allowed. */
+export function drawingAgain(question: Question, draft: CaseFile): Question | undefined {
+  const trace = /^(.*\.traces\[\d+\])\.points$/.exec(question.path)?.[1];
+  if (trace === undefined || getAt(draft, stepsOf(question.path)) === undefined) return undefined;
+  const again = getAt(draft, stepsOf(`${trace}.repeats`));
+  const drawn = Array.isArray(again) ? again.length : 0;
+  if (drawn >= SURVEY_LIMITS.traceRepeats) return undefined;
+  const path = `${trace}.repeats[${drawn}]`;
+  return { ...question, path, asks: asksAt(path) };
 }
 
 /** Whether a question is to be put now: some hang on an earlier answer. */

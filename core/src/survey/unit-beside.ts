@@ -1,4 +1,5 @@
 import { parseQuantity } from "../engine/quantity/index.ts";
+import { unitPlaceOf } from "./answer-question.ts";
 import type { CaseFile } from "./case.ts";
 import { getAt, stepsOf } from "./path.ts";
 import { fieldAt } from "./schema-fields.ts";
@@ -28,14 +29,26 @@ export function withUnitBeside(draft: CaseFile, path: string, typed: string, cho
   if (unit === undefined || typed.trim() === "") return typed;
   if (field?.kind === "points") return pointsWithUnit(draft, path, typed, unit);
   const kind = field?.quantity === "mass" ? "mass" : "length";
-  const parsed = parseQuantity(typed, kind);
-  const isBare = parsed.ok && !parsed.unitTyped;
-  return isBare && unit !== CHOICES[kind][0] ? `${typed.trim()} ${unit}` : typed;
+  // Each of several readings of the same thing may be typed with a unit or without.
+  return unit === CHOICES[kind][0]
+    ? typed
+    : typed
+        .split(";")
+        .map((one) => oneWithUnit(one, kind, unit))
+        .join(";");
 }
 
-/** A line's unit stands before its points. One that was typed in another unit before is said anew, the usual one too. */
+function oneWithUnit(typed: string, kind: keyof UnitsChosen, unit: string): string {
+  const parsed = parseQuantity(typed, kind);
+  return parsed.ok && !parsed.unitTyped ? `${typed.trim()} ${unit}` : typed;
+}
+
+/**
+ * A line's unit stands before its points. One that was typed in another unit before is said anew, the usual one too; one that is
+ * drawn again is refused then, since what was typed in one unit is not to be read in another.
+ */
 function pointsWithUnit(draft: CaseFile, path: string, typed: string, unit: string): string {
   if (/^\s*(mm|cm|in)\b/.test(typed)) return typed;
-  const stands = getAt(draft, stepsOf(path.replace(/points$/, "unit"))) ?? CHOICES.length[0];
+  const stands = getAt(draft, stepsOf(unitPlaceOf(path))) ?? CHOICES.length[0];
   return stands === unit ? typed : `${unit} ${typed.trim()}`;
 }

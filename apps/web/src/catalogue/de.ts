@@ -57,6 +57,15 @@ export const DE: Catalogue = {
     take: "Eine neue Version ist bereit: mit ihr neu beginnen",
   },
   visit: {
+    readOnceMore: "; noch einmal",
+    readAgain: (count, mean, least, most) => `${count} Ablesungen: Mittel ${mean}, von ${least} bis ${most}.`,
+    drawAgain: "Noch einmal abnehmen",
+    drawnAgain: (drawings, spread) =>
+      `${drawings}-mal abgenommen; eine Abnahme streut um ${spread} (Standardabweichung). Benutzt wird das Mittel.`,
+    drawnApart:
+      "Diese Abnahmen lassen sich nicht zusammen benutzen: Eine kreuzt die Mittellinie nicht oder hat eine andere Größe. Löschen und neu abnehmen.",
+    nextFigure: "Leerzeichen, zur nächsten Zahl",
+    nextPoint: "zum nächsten Punkt",
     back: "Alle Besuche",
     steps: "Schritte des Besuchs",
     said: (said, all) => `${said} von ${all}`,

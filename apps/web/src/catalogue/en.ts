@@ -56,6 +56,16 @@ export const EN = {
     take: "A new version is ready: begin anew with it",
   },
   visit: {
+    readOnceMore: "; once more",
+    readAgain: (count: number, mean: string, least: string, most: string) =>
+      `${count} readings: mean ${mean}, from ${least} to ${most}.`,
+    drawAgain: "Draw it again",
+    drawnAgain: (drawings: number, spread: string) =>
+      `Drawn ${drawings} times; a drawing strays by ${spread} (standard deviation). Their mean is used.`,
+    drawnApart:
+      "These drawings cannot be used together: one does not cross the midline, or is of another size. Clear them and draw again.",
+    nextFigure: "space, to the next figure",
+    nextPoint: "to the next point",
     back: "All visits",
     steps: "Steps of the visit",
     said: (said: number, all: number) => `${said} of ${all}`,

@@ -1,16 +1,19 @@
 import { type FormEvent, type RefObject, useLayoutEffect, useRef } from "react";
 import { useTrade, useWords } from "../catalogue/use-words.ts";
-import { nameOf, type Problem, type Question, USUAL_UNITS, unitBeside } from "../road.ts";
+import { type CaseFile, nameOf, type Problem, type Question, USUAL_UNITS, unitBeside } from "../road.ts";
 import { shownRange } from "../units/shown.ts";
 import { useUnits } from "../units/units.ts";
 import { NumberKeys, otherUnits } from "./number-keys.tsx";
+import { DrawnAgainTold, ReadAgain } from "./read-again.tsx";
 import { saidWords } from "./said-words.ts";
 import { pairsIn, TraceTyped } from "./trace-typed.tsx";
 
 interface Given {
+  /** The case as it stands. */
+  readonly file: CaseFile;
   readonly question: Question;
   readonly said: unknown;
-  /** What stood here at the visit before. */
+  /** What stood here at the visit before; behind a tracing that is drawn again, its first drawing. */
   readonly before: unknown;
   /** The unit of its points, where it was a line. */
   readonly beforeUnit: string | undefined;
@@ -19,11 +22,13 @@ interface Given {
   readonly onType: (typed: string) => void;
   readonly onEnter: (typed: string) => void;
   readonly onClear: () => void;
+  /** Draws a tracing once more; undefined where there is nothing to draw again. */
+  readonly onDrawAgain: (() => void) | undefined;
 }
 
 /** The one decision that is being taken, with its keys where the thumb is. */
 export function Dock(given: Given) {
-  const { question, said, before, problem, onClear } = given;
+  const { file, question, said, before, typed, problem, onClear, onDrawAgain } = given;
   const words = useWords().visit;
   const hint = useHint(question);
   const dock = useRef<HTMLElement>(null);
@@ -38,7 +43,8 @@ export function Dock(given: Given) {
     <section ref={dock} className="dock" data-at={question.path} aria-label={question.asks}>
       <div className="dock-asks">
         <p>
-          <strong>{question.asks}</strong> {question.words ? null : <span className="quiet">{hint}</span>}
+          <strong>{question.asks}</strong>{" "}
+          {question.words || typed !== "" ? null : <span className="quiet">{hint}</span>}
         </p>
         {said === undefined ? null : (
           <p>
@@ -46,9 +52,15 @@ export function Dock(given: Given) {
             <button type="button" className="small" onClick={clear}>
               {words.clear}
             </button>
+            {onDrawAgain ? (
+              <button type="button" className="small" onClick={onDrawAgain}>
+                {words.drawAgain}
+              </button>
+            ) : null}
           </p>
         )}
-        {before === undefined ? null : (
+        {question.kind === "points" ? <DrawnAgainTold file={file} question={question} /> : null}
+        {before === undefined || question.path.includes(".repeats[") ? null : (
           <p>
             {words.lastTime}: <span className="figure">{saidWords(before, question, trade)}</span>
           </p>
@@ -131,7 +143,7 @@ const HAS_KEYS: readonly Question["kind"][] = ["measured", "whole-number"];
 /** Reasons why a reading is missing that can be given with one key. */
 const MISSING = ["unknown", "not-looked"] as const;
 
-function Typed({ question, typed, before, beforeUnit, onType, onEnter }: Given) {
+function Typed({ file, question, typed, before, beforeUnit, onType, onEnter }: Given) {
   const words = useWords().visit;
   const units = useUnits();
   const trade = useTrade();
@@ -140,8 +152,14 @@ function Typed({ question, typed, before, beforeUnit, onType, onEnter }: Given) 
     event.preventDefault();
     onEnter(typed);
   };
-  const hasKeys = HAS_KEYS.includes(question.kind);
   const isPoints = question.kind === "points";
+  // What was typed last stays in sight: several readings are longer than the field.
+  const field = useRef<HTMLInputElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: it is scrolled with every sign
+  useLayoutEffect(() => {
+    if (field.current) field.current.scrollLeft = field.current.scrollWidth;
+  }, [typed]);
+  const hasKeys = isPoints || HAS_KEYS.includes(question.kind);
   return (
     <form className={hasKeys ? "typed with-keys" : "typed"} onSubmit={submit}>
       <div className="taken">
@@ -151,7 +169,8 @@ function Typed({ question, typed, before, beforeUnit, onType, onEnter }: Given) 
         {isPoints ? (
           <textarea
             id="taken"
-            rows={3}
+            rows={2}
+            inputMode="none"
             value={typed}
             enterKeyHint="next"
             onChange={({ target }) => onType(target.value)}
@@ -165,6 +184,7 @@ function Typed({ question, typed, before, beforeUnit, onType, onEnter }: Given) 
         ) : (
           <input
             id="taken"
+            ref={field}
             value={typed}
             type={question.kind === "date" ? "date" : "text"}
             // The keys below are larger than the phone's own; a keyboard or a calliper that types still does.
@@ -179,15 +199,23 @@ function Typed({ question, typed, before, beforeUnit, onType, onEnter }: Given) 
       {isPoints ? (
         <TraceTyped typed={typed} beside={beside ?? ""} before={pairsIn(before, beforeUnit ?? "")} />
       ) : null}
-      {hasKeys ? <NumberKeys typed={typed} others={otherUnits(beside)} onType={onType} /> : null}
+      {question.kind === "measured" ? <ReadAgain file={file} question={question} typed={typed} /> : null}
+      {hasKeys ? (
+        <NumberKeys typed={typed} others={isPoints ? undefined : otherUnits(beside)} onType={onType} />
+      ) : null}
       <div className={hasKeys ? "dock-ends" : ""}>
-        {hasKeys
+        {hasKeys && !isPoints && typed === ""
           ? MISSING.map((word) => (
               <button type="button" key={word} onClick={() => onEnter(word)}>
                 {trade.choice(word)}
               </button>
             ))
           : null}
+        {question.kind === "measured" && typed !== "" ? (
+          <button type="button" onClick={() => onType(`${typed.replace(/[;\s]+$/, "")}; `)}>
+            {words.readOnceMore}
+          </button>
+        ) : null}
         <button type="submit" className="main enter">
           {typed === "" ? words.next : words.enter}
         </button>

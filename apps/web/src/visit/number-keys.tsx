@@ -2,8 +2,8 @@ import { useWords } from "../catalogue/use-words.ts";
 
 interface Given {
   readonly typed: string;
-  /** Two units that may be typed instead of the one beside the field. */
-  readonly others: readonly [string, string];
+  /** Two units that may be typed instead of the one beside the field; undefined for points, whose unit stands before them all. */
+  readonly others: readonly [string, string] | undefined;
   readonly onType: (typed: string) => void;
 }
 
@@ -22,7 +22,8 @@ export function NumberKeys({ typed, others, onType }: Given) {
   const sign = (text: string) => <Key key={text} sign={text} onPress={() => onType(typed + text)} />;
   // A unit may be typed behind a figure; without one that beside the field is meant.
   const unit = (name: string) => <Key key={name} sign={name} onPress={() => onType(`${typed} ${name}`)} />;
-  const minus = () => onType(typed.startsWith("-") ? typed.slice(1) : `-${typed}`);
+  const minus = () =>
+    onType(others === undefined ? `${typed}-` : typed.startsWith("-") ? typed.slice(1) : `-${typed}`);
   return (
     // Digits stand the same way round in every language.
     <div className="number-keys" dir="ltr">
@@ -31,10 +32,18 @@ export function NumberKeys({ typed, others, onType }: Given) {
       {["4", "5", "6"].map(sign)}
       <Key sign="−" name={words.minus} onPress={minus} />
       {["7", "8", "9"].map(sign)}
-      {unit(others[0])}
+      {others ? (
+        unit(others[0])
+      ) : (
+        <Key sign="␣" name={words.nextFigure} onPress={() => onType(`${typed} `)} />
+      )}
       <Key sign="." name={words.stop} onPress={() => onType(`${typed}.`)} />
       {["0", "/"].map(sign)}
-      {unit(others[1])}
+      {others ? (
+        unit(others[1])
+      ) : (
+        <Key sign=";" name={words.nextPoint} onPress={() => onType(`${typed}; `)} />
+      )}
     </div>
   );
 }

@@ -6,6 +6,7 @@ import type { Practice } from "../practice/practice.ts";
 import {
   answerAsStatements,
   citing,
+  clearingStatements,
   counting,
   type Entry,
   GRAPH_KINDS,
@@ -127,7 +128,7 @@ export class OpenVisit {
   }
 
   clear(path: string): Promise<void> {
-    return this.say([{ at: path }]);
+    return this.say(clearingStatements(this.shown.get().draft.file, path));
   }
 
   /** What undo would take back: the last that was said, with what was said at the same moment; never that the visit was begun. */

@@ -1,7 +1,7 @@
 import { useEffect, useLayoutEffect, useRef, useState, useSyncExternalStore } from "react";
 import { useTrade, useWords } from "../catalogue/use-words.ts";
 import { NotKept } from "../records.ts";
-import { aboutPath, type Problem, type Question } from "../road.ts";
+import { aboutPath, drawingAgain, type Problem, type Question } from "../road.ts";
 import { useUnits } from "../units/units.ts";
 import { Dock, stays, toQuestion } from "./dock.tsx";
 import type { OpenVisit } from "./open-visit.ts";
@@ -27,6 +27,7 @@ export function StepScreen({ visit, step, next }: Given) {
   );
   const units = useUnits();
   const [typed, setTyped] = useState("");
+  const [again, setAgain] = useState(false);
   const [problem, setProblem] = useState<Problem>();
   const [aloud, setAloud] = useState(false);
   const screen = useRef<HTMLDivElement>(null);
@@ -38,14 +39,20 @@ export function StepScreen({ visit, step, next }: Given) {
   }, [aloud]);
   const at = asked.findIndex((one) => one.path === path);
   const question = asked[at];
+  const once = question && drawingAgain(question, draft.file);
+  const taken = again && once ? once : question;
+  // Behind a tracing lies that of the visit before, and behind one that is drawn again the first.
+  const behind = taken === once ? draft : before;
 
   // Read from the disk, it comes when it comes: a hand that was quicker is not thrown back to it.
   const hasBegun = useRef(false);
   useEffect(() => {
     void typedBefore(visit).then((before) => {
-      if (hasBegun.current || before === undefined || !step.questions.some((one) => one.path === before.path))
+      const place = before?.path.replace(/repeats\[\d+\]$/, "points");
+      if (hasBegun.current || before === undefined || !step.questions.some((one) => one.path === place))
         return;
-      setPath(before.path);
+      setPath(place);
+      setAgain(place !== before.path);
       setTyped(before.typed);
     });
   }, [visit, step]);
@@ -53,26 +60,31 @@ export function StepScreen({ visit, step, next }: Given) {
   const type = (text: string) => {
     hasBegun.current = true;
     setTyped(text);
-    if (question) keepTyping(visit, question.path, text);
+    if (taken) keepTyping(visit, taken.path, text);
   };
   const goTo = (to: string | undefined) => {
     hasBegun.current = true;
     setPath(to);
+    setAgain(false);
     setTyped("");
     setProblem(undefined);
     keepTyping(visit, "", "");
   };
   const goOn = () => {
-    const later = asked[at + 1];
+    // What was just entered may ask for more: a tracing for its own questions, and for the next one.
+    const now = askedNow(step, visit.shown.get().draft);
+    const later = now[now.findIndex((one) => one.path === path) + 1];
     if (later) goTo(later.path);
     else location.hash = next;
   };
   const enter = async (text: string) => {
-    if (!question) return;
+    if (!taken) return;
     if (text.trim() === "") return goOn();
     try {
-      const refused = await visit.answer(question.path, text, units);
+      const refused = await visit.answer(taken.path, text, units);
       if (refused) setProblem(refused);
+      // After a drawing the spread of all is looked at, and one more may be drawn.
+      else if (again) goTo(path);
       else goOn();
     } catch (error) {
       // What could not be kept stays in its field; the line at the top says why.
@@ -95,18 +107,20 @@ export function StepScreen({ visit, step, next }: Given) {
       ) : (
         <QuestionList asked={asked} path={path} visit={visit} onGo={goTo} />
       )}
-      {question ? (
+      {question && taken ? (
         <Dock
-          key={question.path}
-          question={question}
-          said={saidAt(draft, question)}
-          before={before && saidAt(before, question)}
-          beforeUnit={before && lineUnit(before, question)}
+          key={taken.path}
+          file={draft.file}
+          question={taken}
+          said={saidAt(draft, taken)}
+          before={behind && saidAt(behind, question)}
+          beforeUnit={behind && lineUnit(behind, question)}
           typed={typed}
           problem={problem}
           onType={type}
           onEnter={(text) => void enter(text)}
           onClear={() => void visit.clear(question.path)}
+          onDrawAgain={once && !again ? () => setAgain(true) : undefined}
         />
       ) : null}
     </div>

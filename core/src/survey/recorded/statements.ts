@@ -30,6 +30,14 @@ export function answerAsStatements(draft: CaseFile, path: string, typed: string)
   return { ok: true, statements, draft: answered.draft };
 }
 
+/** What is to be said when a place is cleared: with the points of a tracing go those of its drawings again. */
+export function clearingStatements(draft: CaseFile, path: string): readonly Statement[] {
+  const repeats = /traces\[\d+\]\.points$/.test(path) ? path.replace(/points$/, "repeats") : undefined;
+  const again = repeats === undefined ? undefined : getAt(draft, stepsOf(repeats));
+  const count = Array.isArray(again) ? again.length : 0;
+  return [{ at: path }, ...Array.from({ length: count }, (_, i) => ({ at: `${repeats}[${i}]` }))];
+}
+
 /** Every place of a case as a statement: how a case file enters the records. Lists of points, repeats and full readings stay whole. */
 export function caseAsStatements(file: CaseFile): readonly Statement[] {
   return FIELDS.flatMap(({ path, kind }): Statement[] => {

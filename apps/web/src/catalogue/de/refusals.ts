@@ -37,6 +37,7 @@ export const ALLOWED: Table = {
     "{range} (eine Zahl in {unit}, oder eine Zahl mit ihrer Einheit dahinter: {units}), oder eines der Wörter {words}",
   "{range} (a whole number without a unit), or one of the words {words}":
     "{range} (eine ganze Zahl ohne Einheit), oder eines der Wörter {words}",
+  "{unit}, in which the first was typed": "{unit}, worin die erste getippt wurde",
   "{range}, whole": "{range}, ganz",
   'for fingers, measure your own by ruler and write { "read": "54 mm", "by": "fingers" }':
     "für Finger die eigenen mit dem Lineal messen und in mm eintragen",
