@@ -1,4 +1,11 @@
+import type { Question } from "@treewright/core/survey/questions.ts";
 import type { Page } from "playwright-core";
+
+/** A value of a case as a hand types it. */
+export function typedAs(value: unknown): string {
+  if (Array.isArray(value)) return value.map((point: unknown) => [point].flat().join(" ")).join("; ");
+  return String(value);
+}
 
 /** What a fitter does at the screens, in the words of a trainer's script. */
 export class FittersHand {
@@ -42,6 +49,28 @@ export class FittersHand {
 
   async enter(): Promise<void> {
     await this.page.click(".enter");
+  }
+
+  /** Answers one question, wherever it is asked, by its keys or by typing, and waits until it stands. */
+  async answer({ section, path, words }: Question, value: string): Promise<void> {
+    const { page } = this;
+    await this.goTo(section);
+    await page.locator(`.questions button[data-at="${path}"]`).click();
+    await page.waitForSelector(`.dock[data-at="${path}"]`);
+    if (words)
+      await page
+        .locator(".choices")
+        .getByRole("button", { name: value.replaceAll("-", " "), exact: true })
+        .click();
+    else {
+      await page.fill("#taken", value);
+      await page.keyboard.press("Enter");
+    }
+    // After the last question of a step the next step is there.
+    await page.waitForFunction((at) => {
+      const row = document.querySelector(`.questions button[data-at="${at}"]`);
+      return row === null || row.getAttribute("data-said") === "yes";
+    }, path);
   }
 
   async undo(): Promise<void> {
