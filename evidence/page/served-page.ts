@@ -19,6 +19,8 @@ export interface ServedPage {
     path?: string,
     size?: { width: number; height: number },
   ): Promise<{ page: Page; asked: string[]; faults: string[] }>;
+  /** Where a file of the built page lies. */
+  file(name: string): string;
   /** Takes the server away, as where there is no signal. */
   down(): Promise<void>;
   close(): Promise<void>;
@@ -60,6 +62,7 @@ export async function servePage({ camera = false } = {}): Promise<ServedPage> {
     url: server.url,
     browser,
     open: (path = BENCH, size = { width: 1440, height: 900 }) => openOn(browser, server.url + path, size),
+    file: (name) => join(root, "apps/web/dist", name),
     down: () => server.close(),
     close: async () => {
       await browser.close();
