@@ -57,8 +57,10 @@ describe("said beside the answer", () => {
     expect([answers.work.id, cautionIds.includes("work-hollow")]).toEqual(["nothing", true]);
     expect(answers.work.nextStep).toContain("six to eight weeks");
   });
-  it("nobody weighed the horse: nothing is said of the load, in words", () => {
-    expect(cautionsOf({ "horses[0].mass": "not-looked" })).toContain("work-load-not-known");
+  it("nobody weighed or measured the horse: nothing is said of the load, in words", () => {
+    const unknown = { "horses[0].mass": "not-looked", "horses[0].body.girth": "not-looked" };
+    expect(cautionsOf(unknown)).toContain("work-load-not-known");
+    expect(cautionsOf({ "horses[0].mass": "not-looked" })).not.toContain("work-load-not-known");
     expect(cautionsOf({})).not.toContain("work-load-not-known");
   });
   it("a side of the horse more than 10 mm larger: a vet or physiotherapist before a one-sided fill", () => {
