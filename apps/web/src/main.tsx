@@ -6,6 +6,7 @@ import "./look/tokens.css";
 import "./look/base.css";
 import "./look/page.css";
 import "./look/app.css";
+import "./look/steps.css";
 import "./look/photo.css";
 import "./look/agreement.css";
 import "./look/help.css";

@@ -67,6 +67,7 @@ export {
   widthChange,
 } from "@treewright/core/shape/back-widths.ts";
 export { type DrawnAgain, drawnAgain } from "@treewright/core/shape/drawn-again.ts";
+export { headAsRead } from "@treewright/core/shape/head-as-read.ts";
 export { aboutPath, type Say } from "@treewright/core/survey/about-path.ts";
 export { readingOf } from "@treewright/core/survey/answer-question.ts";
 export { CASE_BYTES_MAX, CASE_VERSION, type CaseFile } from "@treewright/core/survey/case.ts";
@@ -101,6 +102,8 @@ export {
   type Station,
   THIRDS,
   type Third,
+  ZONES,
+  type Zone,
 } from "@treewright/core/terms/places.ts";
 export { type Answer, answer, type OtherHand, type Survey, sha256Hex };
 

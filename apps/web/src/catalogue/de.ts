@@ -57,6 +57,9 @@ export const DE: Catalogue = {
     take: "Eine neue Version ist bereit: mit ihr neu beginnen",
   },
   visit: {
+    zones: (horse) => `Was an ${horse} gefühlt wurde, von oben gesehen, der Kopf oben`,
+    zone: (zone, side, grade) =>
+      `${zone}, ${side}: ${grade === undefined ? "nicht abgetastet" : `Grad ${grade}`}`,
     readOnceMore: "; noch einmal",
     readAgain: (count, mean, least, most) => `${count} Ablesungen: Mittel ${mean}, von ${least} bis ${most}.`,
     drawAgain: "Noch einmal abnehmen",
@@ -124,6 +127,15 @@ export const DE: Catalogue = {
     missing: "Dieses Foto ist nicht auf diesem Gerät.",
     waiting: "Foto",
     photo: "Foto",
+  },
+  stepDrawing: {
+    title: "Bisher abgelesen, an der vorderen Stelle, von hinten gesehen",
+    bar: (mm) => `der Balken ist ${mm} mm`,
+    back: "Volle Linie: der Rücken.",
+    last: "Gestrichelte Linie: der Rücken beim letzten Mal.",
+    headOver: (clearance) => `Gepunktete Linie: der Kopf innen, ${clearance} über dem Rücken, wie abgelesen.`,
+    headAlone: "Gepunktete Linie: der Kopf innen, für sich.",
+    noClearance: "Der Kopf ist nicht über den Rücken gezeichnet: Sein Freiraum wurde nicht abgelesen.",
   },
   sendOn: {
     key: (what) => `Weitergeben: ${what}`,

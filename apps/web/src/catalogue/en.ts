@@ -56,6 +56,9 @@ export const EN = {
     take: "A new version is ready: begin anew with it",
   },
   visit: {
+    zones: (horse: string) => `What was felt on ${horse}, seen from above, the head up`,
+    zone: (zone: string, side: string, grade: number | undefined) =>
+      `${zone}, ${side}: ${grade === undefined ? "not felt" : `grade ${grade}`}`,
     readOnceMore: "; once more",
     readAgain: (count: number, mean: string, least: string, most: string) =>
       `${count} readings: mean ${mean}, from ${least} to ${most}.`,
@@ -124,6 +127,16 @@ export const EN = {
     missing: "This photo is not on this device.",
     waiting: "Photo",
     photo: "Photo",
+  },
+  stepDrawing: {
+    title: "As read so far, at the front station, seen from behind",
+    bar: (mm: number) => `the bar is ${mm} mm`,
+    back: "Full line: the back.",
+    last: "Dashed line: the back last time.",
+    headOver: (clearance: string) =>
+      `Dotted line: the inside of the head, ${clearance} over the back as it was read.`,
+    headAlone: "Dotted line: the inside of the head, by itself.",
+    noClearance: "The head is not drawn over the back: its clearance was not read.",
   },
   sendOn: {
     key: (what: string) => `Send on: ${what}`,

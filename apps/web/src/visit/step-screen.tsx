@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useRef, useState, useSyncExternalStore } from "react";
+import { lazy, Suspense, useEffect, useLayoutEffect, useRef, useState, useSyncExternalStore } from "react";
 import { useTrade, useWords } from "../catalogue/use-words.ts";
 import { NotKept } from "../records.ts";
 import { aboutPath, drawingAgain, type Problem, type Question } from "../road.ts";
@@ -9,6 +9,11 @@ import { calledWords, saidWords } from "./said-words.ts";
 import { StepPhotos } from "./step-photos.tsx";
 import { askedNow, lineUnit, type Step, saidAt } from "./steps.ts";
 import { keepTyping, typedBefore } from "./typing.ts";
+import { hasZones, ZoneMap } from "./zone-map.tsx";
+
+const StepDrawing = lazy(() => import("./step-drawing.tsx"));
+/** Steps whose readings move what is drawn: back, head and how far one lies over the other. */
+const DRAWN = /\.traces\[\d+\]\.points$|^saddle\.head\.spreadTips$|\.(laidOn|girthed)\.clearanceTop$/;
 
 interface Given {
   readonly visit: OpenVisit;
@@ -105,7 +110,15 @@ export function StepScreen({ visit, step, next }: Given) {
       {aloud ? (
         <Heard question={asked[at - 1]} visit={visit} />
       ) : (
-        <QuestionList asked={asked} path={path} visit={visit} onGo={goTo} />
+        <>
+          {hasZones(asked) ? <ZoneMap asked={asked} path={path} draft={draft} onGo={goTo} /> : null}
+          {step.questions.some((one) => DRAWN.test(one.path)) ? (
+            <Suspense fallback={null}>
+              <StepDrawing draft={draft} before={before} />
+            </Suspense>
+          ) : null}
+          <QuestionList asked={asked} path={path} visit={visit} onGo={goTo} />
+        </>
       )}
       {question && taken ? (
         <Dock
