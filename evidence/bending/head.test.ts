@@ -1,6 +1,8 @@
 import { passFor, unbentArch } from "@treewright/core/engine/bending/index.ts";
 import { type Bend, bendOf } from "@treewright/core/reach/bend/bend-of.ts";
+import { bendingHead } from "@treewright/core/reach/bend/head-arch.ts";
 import { passFigures } from "@treewright/core/reach/bend/pass-figures.ts";
+import { throughPast } from "@treewright/core/reach/bend/past.ts";
 import { travelRange } from "@treewright/core/reach/bend/travel.ts";
 import { whereToLook } from "@treewright/core/reach/bend/where-to-look.ts";
 import { capsPassed, PRESS_CAPS } from "@treewright/core/reach/caps.ts";
@@ -125,7 +127,43 @@ test("opening is looked at under the head, closing over it", () => {
   expect(whereToLook("wood", 4)[0]).toMatch(/^plate under the head, at its rivet holes/);
   expect(whereToLook("wood", -4)[0]).toMatch(/^top of the head: outermost layers and the plate over it/);
   expect(whereToLook("wood", 0)).toEqual([]);
-  expect(whereToLook("polymer", 4)[0]).toMatch(/white lines/);
+  expect(whereToLook("polymer", 4)[0]).toMatch(/^inside of the head at the shoulder of the bar: white lines/);
+  expect(whereToLook("polymer", -4)[0]).toMatch(/^top of the head at the shoulder of the bar: white lines/);
+  expect(whereToLook("polymer", 0)).toEqual([]);
+});
+
+test("the weaker of the two plates' rivets is what the head's joint holds, and the wood parts where rupture is", () => {
+  for (const thin of ["overThickness", "underThickness"]) {
+    const head = bendingHead(
+      survey({ reinforcement: { overThickness: 3, underThickness: 3, [thin]: 1.2 } }).saddle,
+    );
+    const { arch, jointN } = head?.at({}, "alike") ?? {};
+    const [over, wood, under] = arch?.[0][0]?.section.layers ?? [];
+    if (!over || !wood || !under) throw new Error("three layers");
+    expect(over.jointN).not.toBe(under.jointN);
+    expect(jointN).toBe(Math.min(over.jointN, under.jointN));
+    // Beech at 12 %: 100 of 11,900 MPa, near a hundredth (Wood Handbook, FPL-GTR-190, as in head-priors.ts).
+    const law = wood.law as { partsAtStretch?: number };
+    expect(law.partsAtStretch).toBeGreaterThan(0.004);
+    expect(law.partsAtStretch).toBeLessThan(0.02);
+  }
+});
+
+test("a head read unevenly bends each half by its own angle; as one it bends by their mean", () => {
+  const head = bendingHead(survey({ head: { halfAngleNear: 48, halfAngleOff: 42 } }).saddle);
+  const halves = (alike?: "alike") => head?.at({}, alike).arch ?? [];
+  const [near, off] = halves();
+  expect(near).not.toEqual(off);
+  const [one, other] = halves("alike");
+  expect(one).toEqual(other);
+  expect(one).not.toEqual(near);
+});
+
+test("what the section could not keep cuts the past short, and says so", () => {
+  const bend = bendingHead(survey().saddle)?.at({}, "alike");
+  if (!bend) throw new Error("a head that bends");
+  expect(throughPast(bend.arch, [4, -2])).toMatchObject({ changesMm: [4, -2], cutShort: false });
+  expect(throughPast(bend.arch, [4, 400, 1])).toMatchObject({ changesMm: [4, 400, 1], cutShort: true });
 });
 
 test("a bar in polymer bends too, springs back most of a small travel, and stops at the polymer's strain", () => {
