@@ -159,6 +159,14 @@ test("a head read unevenly bends each half by its own angle; as one it bends by 
   expect(one).not.toEqual(near);
 });
 
+test("a change that the section cannot keep is shut, and has no figures of its own", () => {
+  const bend = bent();
+  expect(bend.strainAt(400)).toBeUndefined();
+  expect(bend.shutBy(400)).toEqual(["cap-wood-strain"]);
+  expect(passFigures(bend, 400)).toBeUndefined();
+  expect(travelRange(bend, 400, 1)).toBeUndefined();
+});
+
 test("what the section could not keep cuts the past short, and says so", () => {
   const bend = bendingHead(survey().saddle)?.at({}, "alike");
   if (!bend) throw new Error("a head that bends");
