@@ -84,6 +84,10 @@ test("over plain http there are the authority and the steps for both phone famil
   expect(page.status).toBe(200);
   for (const words of ["iPhone", "Android", named.appUrl, "/authority.crt"])
     expect(page.body).toContain(words);
+  // A picture beside each step, and each says in words what is pressed.
+  const [pictures, steps] = ["<svg", "<li>"].map((tag) => page.body.split(tag).length - 1);
+  expect([pictures, steps]).toEqual([7, 7]);
+  expect(page.body.match(/aria-label="On the phone, [^"]+: press [^"]+"/g)).toHaveLength(7);
   const file = await plain("/authority.crt");
   expect(file).toMatchObject({ status: 200, type: "application/x-x509-ca-cert", body: named.authority });
   for (const path of [
