@@ -6,7 +6,8 @@ import { photoSchema, readRecords } from "@treewright/core/records/records-file.
 import { refusalOf } from "@treewright/core/records/refusal.ts";
 import { problemsOf } from "@treewright/core/survey/problem.ts";
 import { readText } from "@treewright/core/survey/read-text.ts";
-import { refusedName, refusedOfVisit } from "@treewright/core/survey/recorded/refused.ts";
+import { refusedName, refusedOfVisit, refusedPhotoFile } from "@treewright/core/survey/recorded/refused.ts";
+import { signatureSchema } from "@treewright/core/survey/recorded/signature.ts";
 import { fieldAt } from "@treewright/core/survey/schema-fields.ts";
 import { SURVEY_SIZES } from "@treewright/core/survey/sizes.ts";
 import { describe, expect, it } from "vitest";
@@ -126,6 +127,23 @@ const TRIES: Readonly<Record<keyof typeof SURVEY_SIZES | keyof typeof RECORD_SIZ
       (count) =>
         refusedOfVisit(at, letters(count)),
   ),
+  photoFileBytes: [refusedPhotoFile],
+  signatureStrokes: [
+    inRecords(signatureSchema, (count) => ({
+      by: "a",
+      as: "owner",
+      over: HASH,
+      strokes: times([[0, 0]])(count),
+    })),
+  ],
+  signaturePoints: [
+    inRecords(signatureSchema, (count) => ({
+      by: "a",
+      as: "owner",
+      over: HASH,
+      strokes: [times([0, 0])(count)],
+    })),
+  ],
   weeks: [(count) => refusedOfVisit("left.nextInWeeks", count)],
   kindLetters: [inRecords(entrySchema, (count) => ({ ...entry, kind: letters(count) }))],
   zoneLetters: [inRecords(entrySchema, (count) => ({ ...entry, zone: letters(count) }))],

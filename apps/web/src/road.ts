@@ -83,7 +83,7 @@ export {
 } from "@treewright/core/survey/questions.ts";
 export { readCase, readCaseValue } from "@treewright/core/survey/read-case.ts";
 export { isRead } from "@treewright/core/survey/reading.ts";
-export { refusedName } from "@treewright/core/survey/recorded/refused.ts";
+export { refusedName, refusedPhotoFile } from "@treewright/core/survey/recorded/refused.ts";
 export { repeatedReading } from "@treewright/core/survey/repeated.ts";
 export { FIELDS, type FieldRecord, fieldAt } from "@treewright/core/survey/schema-fields.ts";
 export {

@@ -25,6 +25,9 @@ export const SURVEY_SIZES = {
   stockPlates: { says: "plates of one stock", most: 500, unit: "plates" },
   passes: { says: "passes of one job (common practice is 3 to 6)", most: 20, unit: "passes" },
   saidLetters: { says: "one text of what was agreed or done", most: 2000, unit: "letters" },
+  photoFileBytes: { says: "a picture that is chosen or handed over", most: 40_000_000, unit: "bytes" },
+  signatureStrokes: { says: "strokes of a signature", most: 24, unit: "strokes" },
+  signaturePoints: { says: "points of one stroke of a signature", most: 500, unit: "points", least: 1 },
   weeks: { says: "weeks until the next look", most: 104, unit: "weeks", least: 1 },
 } as const satisfies Readonly<Record<string, SizeLimit>>;
 

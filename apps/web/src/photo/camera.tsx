@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from "react";
 import { FileKey } from "../case/file-key.tsx";
+import { RefusalWords } from "../catalogue/refusal.tsx";
 import { useWords } from "../catalogue/use-words.ts";
 import { roomForPhoto } from "../practice/room.ts";
 import { type Encoded, encoded, type NoPhoto, photoOfFile } from "./encode.ts";
@@ -14,7 +15,7 @@ interface Given {
 
 /** The camera in the page; where there is none, or it is not allowed, a file that was taken elsewhere. It stays open for the next photo. */
 export function Camera({ shows, onTake, onClose }: Given) {
-  const { photo: words, visit } = useWords();
+  const { photo: words } = useWords();
   const dialog = useRef<HTMLDialogElement>(null);
   const video = useRef<HTMLVideoElement>(null);
   const [isLive, setLive] = useState<boolean>();
@@ -45,7 +46,7 @@ export function Camera({ shows, onTake, onClose }: Given) {
       {isLive === false ? <p>{words.noCamera}</p> : null}
       {refused ? (
         <p className="problem" role="alert">
-          {visit.refused(refused.read, refused.allowed)}
+          <RefusalWords read={refused.read} allowed={refused.allowed} />
         </p>
       ) : null}
       <p role="status">{kept === 0 ? words.noFaces : words.kept(kept)}</p>

@@ -1,11 +1,10 @@
 import type { Photo } from "../records.ts";
+import { refusedPhotoFile } from "../road.ts";
 
 /** Longest side of a photo that is kept, px: a label or a crack can be read on it, and thirty of them are some 15 MB. Working limit, no source. */
 const LONGEST_PX = 2048;
 /** Working choice, no source: edges of a crack stay sharp to the eye. */
 const JPEG_QUALITY = 0.85;
-/** Largest file that is taken in, bytes. Working limit, no source. */
-export const PHOTO_FILE_BYTES_MAX = 40_000_000;
 
 export interface Encoded {
   readonly type: Photo["type"];
@@ -38,12 +37,12 @@ export async function encoded(picture: ImageBitmap | HTMLVideoElement): Promise<
 
 /** A file that was chosen, as a photo; or why it is none. */
 export async function photoOfFile(file: File): Promise<Encoded | NoPhoto> {
-  const allowed = `JPEG, PNG, WebP, ${PHOTO_FILE_BYTES_MAX / 1e6} MB`;
-  if (file.size > PHOTO_FILE_BYTES_MAX) return { read: `${Math.ceil(file.size / 1e6)} MB`, allowed };
+  const tooLarge = refusedPhotoFile(file.size);
+  if (tooLarge) return tooLarge;
   try {
     const picture = await createImageBitmap(file, { imageOrientation: "from-image" });
     return await encoded(picture);
   } catch {
-    return { read: file.type || file.name, allowed };
+    return { read: file.type || file.name, allowed: "JPEG, PNG, WebP" };
   }
 }

@@ -1,4 +1,5 @@
 import { type FormEvent, useEffect, useMemo, useState } from "react";
+import { RefusalWords } from "../catalogue/refusal.tsx";
 import { useLanguage } from "../catalogue/use-words.ts";
 import { photoOfFile } from "../photo/encode.ts";
 import type { ListedVisit } from "../practice/card.ts";
@@ -21,7 +22,7 @@ const MOST_OFFERED = 30;
 /** A photo that was handed over: which visit it belongs to, and what it shows. */
 export function OnePhoto({ practice, file, onKept }: Given) {
   const language = useLanguage();
-  const { takenIn: words, photo, visit: said } = language.words;
+  const { takenIn: words, photo } = language.words;
   const [refused, setRefused] = useState<{ read: string; allowed: string }>();
   const offered = useMemo(() => offeredOf(practice.shown.get().visits), [practice]);
   const steps = useMemo(() => stepsFor(1, language), [language]);
@@ -77,7 +78,7 @@ export function OnePhoto({ practice, file, onKept }: Given) {
       </button>
       {refused ? (
         <p className="problem" role="alert">
-          {said.refused(refused.read, refused.allowed)}
+          <RefusalWords read={refused.read} allowed={refused.allowed} />
         </p>
       ) : null}
     </form>

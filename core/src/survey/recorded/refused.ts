@@ -35,3 +35,9 @@ const refusal = (where: string, read: string, { least, most, unit }: SizeLimit):
   read,
   allowed: least === undefined ? `at most ${most} ${unit}` : `${least} to ${most} ${unit}`,
 });
+
+/** Why a file is too large to be taken in as a picture; undefined where it is not. */
+export function refusedPhotoFile(bytes: number): Problem | undefined {
+  const size = SURVEY_SIZES.photoFileBytes;
+  return bytes > size.most ? refusal("photos", `${bytes} ${size.unit}`, size) : undefined;
+}

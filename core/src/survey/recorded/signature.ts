@@ -1,8 +1,13 @@
 import { z } from "zod";
 import { hashSchema } from "../../records/entry.ts";
+import { SURVEY_LIMITS } from "../sizes.ts";
 
 /** Strokes and points of one signature. Working limits, no source: a name drawn by a finger has some 10 strokes of 60 points. */
-export const SIGNATURE_LIMITS = { strokes: 24, points: 500, nameLetters: 120 } as const;
+export const SIGNATURE_LIMITS = {
+  strokes: SURVEY_LIMITS.signatureStrokes,
+  points: SURVEY_LIMITS.signaturePoints,
+  nameLetters: SURVEY_LIMITS.nameLetters,
+} as const;
 
 /** Height of the field that is signed in, as part of its width: a name is some three times as long as it is high. Working choice, no source. */
 export const SIGNATURE_HIGH = 1 / 3;
