@@ -66,7 +66,7 @@ export {
   WIDTH_DEPTHS_MM,
   widthChange,
 } from "@treewright/core/shape/back-widths.ts";
-export { type DrawnAgain, drawnAgain } from "@treewright/core/shape/drawn-again.ts";
+export { drawnAgain } from "@treewright/core/shape/drawn-again.ts";
 export { headAsRead } from "@treewright/core/shape/head-as-read.ts";
 export { aboutPath, type Say } from "@treewright/core/survey/about-path.ts";
 export { readingOf } from "@treewright/core/survey/answer-question.ts";
