@@ -1,5 +1,5 @@
 import type { Answer } from "../answer/result.ts";
-import { horseWords, mayRideSays, saddleWords, workWords } from "../judge/answer-words.ts";
+import { workWords } from "../judge/answer-words.ts";
 import type { Answered } from "../judge/judgement.ts";
 import { type CautionId, cautionSays } from "../judge/words/cautions.ts";
 import { dayInWords } from "../report/day.ts";
@@ -12,6 +12,13 @@ import { followsInWords } from "./follows.ts";
 import { faultSays, worstOf } from "./owner-faults.ts";
 import { ofTheHorse } from "./owner-horse.ts";
 import { ownerReason } from "./owner-reasons.ts";
+import {
+  horseForOwner,
+  rideForOwner,
+  saddleForOwner,
+  soonerForOwner,
+  WORDS_FOR_OWNER,
+} from "./owner-says.ts";
 import { whereItReacted } from "./owner-touch.ts";
 import { toldOf, workMeaning } from "./owner-work.ts";
 import { panelForOwner } from "./panel.ts";
@@ -21,9 +28,6 @@ const MOST_REASONS = 4;
 const MOST_FAULTS = 3;
 /** Cautions that the letter says in its own parts. */
 const SAID_ELSEWHERE: readonly CautionId[] = ["saddle-under-cover", "work-consent"];
-/** Answers that leave the fit as it is, or say nothing of it. */
-const NO_FAULT_OF_FIT: readonly WorkAnswer[] = ["not-now", "leave-as-found", "nothing", "measure-more"];
-
 /** Answers after which a head is moved; only for these an owner is told what follows. */
 const MOVES_THE_HEAD: readonly WorkAnswer[] = [
   "change-plate",
@@ -47,7 +51,7 @@ export function letterDataOf(survey: Survey, answer: Answer): LetterData {
     saddle: reasons(saddle, survey, answer),
     work: reasons(work, survey, answer),
   };
-  const ofHorse = found(horseWords(horse.id), why.horse);
+  const ofHorse = found(horseForOwner(horse.id, answer.horse), why.horse);
   const said = new Set([...why.horse, ...why.saddle]);
   return {
     facts: letterFacts(survey, answer),
@@ -55,12 +59,12 @@ export function letterDataOf(survey: Survey, answer: Answer): LetterData {
     owner: visit.owner,
     asked: visit.asked || `Whether this saddle suits ${answer.horse}, and whether its head can be altered.`,
     horse: { ...ofHorse, because: [...ofHorse.because, ...ofTheHorse(answer)] },
-    saddle: found(saddleWords(saddle.id), why.saddle),
+    saddle: found(saddleForOwner(saddle.id), why.saddle),
     work: found(
-      { heading: workWords(work.id).heading, meaning: workMeaning(answer.answers) },
+      `${workWords(work.id).heading} ${workMeaning(answer.answers)}`,
       why.work.filter((one) => !said.has(one)),
     ),
-    mayIRide: rideSays(answer),
+    mayIRide: rideForOwner(answer.answers, answer.answers.permitted, answer.horse),
     willBeDone: [
       ...told.will,
       ...panelForOwner(answer.panel),
@@ -68,28 +72,25 @@ export function letterDataOf(survey: Survey, answer: Answer): LetterData {
     ],
     willNotBeDone: told.not,
     follows: answer.follows && MOVES_THE_HEAD.includes(work.id) ? followsInWords(answer.follows) : [],
-    nextVisit: `${told.next} Sooner where ${answer.horse}'s shape, work or mood changes.`,
+    nextVisit: `${told.next} ${soonerForOwner(answer.answers, answer.horse)}`.trim(),
     whoMayDoIt: work.who,
     limits: limitsOf(survey),
   };
 }
 
-function rideSays({ answers: { horse, saddle, work, permitted } }: Answer): string {
-  const may = mayRideSays(horse.id, saddle.id, permitted);
-  const watch = permitted.includes("ride") && !NO_FAULT_OF_FIT.includes(work.id);
-  return watch
-    ? `${may} It does not yet fit as it should: go easy, look at the back after each ride, and stop when it reacts.`
-    : may;
-}
-
 function letterFacts(survey: Survey, answer: Answer): LetterData["facts"] {
   const facts = factsOf(survey, answer);
   const elsewhere = SAID_ELSEWHERE.map(cautionSays);
-  return { ...facts, cautions: facts.cautions.filter((says) => !elsewhere.includes(says)) };
+  return {
+    ...facts,
+    // A case's title is the fitter's own note, and can say more than the letter does.
+    caseTitle: `${answer.horse} and its saddle`,
+    cautions: facts.cautions.filter((says) => !elsewhere.includes(says)),
+  };
 }
 
-function found(words: { readonly heading: string; readonly meaning: string }, because: readonly string[]) {
-  return { says: `${words.heading} ${words.meaning}`, because: because.slice(0, MOST_REASONS) };
+function found(says: string, because: readonly string[]) {
+  return { says, because: because.slice(0, MOST_REASONS) };
 }
 
 /** Reasons in the owner's words: first what is wrong on this horse, then what the rules say of it. */
@@ -118,6 +119,7 @@ function limitsOf({ saddle, visit }: Survey): readonly string[] {
   const cover = saddle.looked.level === "bare" ? "" : " What lies under the saddle's cover was not seen.";
   return [
     `This holds for horse, saddle and rider as they were read on ${dayInWords(visit.date)}.${cover}`,
-    "It takes the place of no vet, no maker and no qualified saddler, and local rules apply.",
+    "A vet, the maker and a qualified saddler come before it, and local rules apply.",
+    WORDS_FOR_OWNER,
   ];
 }

@@ -24,7 +24,7 @@ const OWNER_REASONS: { readonly [rule: string]: string } = {
   "horse-no-reason": "",
   "load-under-15": "",
   "load-15-to-20":
-    "Rider and tack together weigh between 15 and 20 hundredths of what HORSE weighs: keep rides short at first, and look at the back after each.",
+    "Rider and tack together weigh between 15 and 20 per cent of what HORSE weighs: keep rides short at first, and look at the back after each.",
   "load-over-20":
     "Rider and tack together weigh more than a fifth of what HORSE weighs: a lighter rider or lighter tack would help HORSE.",
   "condition-outside":

@@ -2,6 +2,7 @@ import { workWords } from "../judge/answer-words.ts";
 import type { Answers } from "../judge/judgement.ts";
 import { cautionSays } from "../judge/words/cautions.ts";
 import type { SaddleAnswer, WorkAnswer } from "../terms/answers.ts";
+import { firstForOwner } from "./owner-says.ts";
 
 interface Told {
   /** What is done, in the owner's words. */
@@ -56,22 +57,22 @@ const WORK: { readonly [W in WorkAnswer]: Told } = {
     `On the day of the change, for the ridden check, and again after six to eight weeks. ${LATER}`,
   ),
   "alter-dressed": told(
-    "The head is altered at the press, inside the saddle, in small measured passes. It is measured again after 24 hours, and then ridden.",
+    "The head is altered at the press, inside the saddle, in small measured passes. It is measured again after 24 hours, and ridden in front of the fitter before it is ridden at home.",
     NEVER_MORE,
     AFTER_WORK,
   ),
   "alter-stripped": told(
-    "The saddle is stripped, and the head is altered at the press, in small measured passes. It is measured again after 24 hours, built up, and then ridden.",
+    "The saddle is stripped, and the head is altered at the press, in small measured passes. It is measured again after 24 hours, built up, and ridden in front of the fitter before it is ridden at home.",
     NEVER_MORE,
     AFTER_WORK,
   ),
   "strip-first": told(
-    "The saddle is stripped and its tree looked at. What is found decides what comes next, and we write to you before anything more is done. Please tell us now what you would want if the tree is not sound.",
+    "A saddler strips the saddle, which is to take it apart until its tree is bare, and looks at the tree. What is found decides what comes next, and we write to you before anything more is done. Please tell us now what you would want if the tree is not sound.",
     "The head is not altered before the tree has been seen bare.",
     "When the tree has been seen bare.",
   ),
   "set-back": told(
-    "The last change of the head is taken back: in small measured passes, or by the old plate. It is measured again after 24 hours, and then ridden.",
+    "The last change of the head is taken back: in small measured passes, or by the old plate. It is measured again after 24 hours, and ridden in front of the fitter before it is ridden at home.",
     NEVER_MORE,
     AFTER_WORK,
   ),
@@ -102,11 +103,11 @@ const WORK: { readonly [W in WorkAnswer]: Told } = {
 /** A saddle that wants something done before anything else; the others wait for the work answer. */
 const SADDLE: { readonly [S in SaddleAnswer]?: { readonly will: string; readonly not: string } } = {
   "strip-before-riding": {
-    will: "The saddle gets a tag, so that nobody rides in it, and its tree is looked at bare.",
+    will: "You tie a tag to the saddle, so that nobody rides in it, and its tree is looked at bare.",
     not: "Nobody rides in this saddle before its tree has been seen bare and found sound.",
   },
   "out-till-repaired": {
-    will: "The saddle gets a tag and is repaired, and is looked over again afterwards.",
+    will: "You tie a tag to the saddle, so that nobody rides in it; it is repaired, and looked over again afterwards.",
     not: "Nobody rides in this saddle before it has been repaired and looked over again.",
   },
   "out-for-good": {
@@ -151,7 +152,7 @@ export function toldOf({ horse, saddle, work }: Answers, name: string) {
   const repairOnly = first !== undefined && ["colleague", "maker"].includes(work.id);
   return {
     will: [
-      ...(flagged ? [horse.nextStep] : []),
+      ...(flagged ? [firstForOwner(horse.id, name) ?? horse.nextStep] : []),
       ...(first ? [first.will] : []),
       named(will),
       ...work.also.flatMap((id) => ALSO[id] ?? []),
