@@ -27,7 +27,7 @@ import { panelForOwner } from "./panel.ts";
 const MOST_REASONS = 4;
 const MOST_FAULTS = 3;
 /** Cautions that the letter says in its own parts. */
-const SAID_ELSEWHERE: readonly CautionId[] = ["saddle-under-cover", "work-consent"];
+const SAID_ELSEWHERE: readonly CautionId[] = ["saddle-under-cover", "work-consent", "horse-vet-asks"];
 /** Answers after which a head is moved; only for these an owner is told what follows. */
 const MOVES_THE_HEAD: readonly WorkAnswer[] = [
   "change-plate",
@@ -59,7 +59,7 @@ export function letterDataOf(survey: Survey, answer: Answer): LetterData {
     owner: visit.owner,
     asked: visit.asked || `Whether this saddle suits ${answer.horse}, and whether its head can be altered.`,
     horse: { ...ofHorse, because: [...ofHorse.because, ...ofTheHorse(answer)] },
-    saddle: found(saddleForOwner(saddle.id), why.saddle),
+    saddle: found(saddleForOwner(answer.answers), why.saddle),
     work: found(
       `${workWords(work.id).heading} ${workMeaning(answer.answers)}`,
       why.work.filter((one) => !said.has(one)),

@@ -6,8 +6,9 @@ import { ownerReason } from "./owner-reasons.ts";
 /** What an owner is told of the horse besides the answer: by which numbers it goes, what it carries, its condition. */
 export function ofTheHorse({ horse, identity, body, answers }: Answer): readonly string[] {
   const told = answers.work.because.some(({ rule }) => rule === "fit-rider-heavy");
-  // What is said of the load is advice on riding: for a horse that a vet is to see first it would read as leave to ride.
-  const isLeftOut = told || answers.horse.id.startsWith("vet-");
+  // What is said of the load is advice on riding: where the vet comes first, or nobody rides in this saddle, it would read as leave.
+  const waits = answers.horse.id.startsWith("vet-") || !answers.permitted.includes("ride");
+  const isLeftOut = told || waits;
   const rules = (body?.because ?? []).filter(({ rule }) => !(isLeftOut && rule.startsWith("load-")));
   return [...numbers(identity, horse), ...rules.map(({ rule, says }) => ownerReason(rule, horse) ?? says)];
 }

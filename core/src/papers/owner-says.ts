@@ -14,17 +14,26 @@ const HORSE: { readonly [A in HorseAnswer]?: string } = {
 };
 const SADDLE: { readonly [A in SaddleAnswer]?: string } = {
   "sound-dressed":
-    "Nothing found broken, looked at with its cover on. What lies under the cover was not seen. How it fits is told below, at the work.",
-  "sound-bare":
-    "Nothing found broken, its tree looked at bare, without its cover. How it fits is told below, at the work.",
+    "Nothing found broken, looked at with its cover on. What lies under the cover was not seen.",
+  "sound-bare": "Nothing found broken, its tree looked at bare, without its cover.",
   "strip-before-altering":
     "A saddler has to take it apart and look at its tree before its head is altered. Something about the tree is in doubt, or its past is not known.",
   "strip-before-riding":
     "Not to be ridden in. There is doubt in a part that carries the rider, or the saddle was in an accident. A saddler takes it apart; it is ridden in again only when its tree has been seen bare, found sound, and the saddle has been built up and looked over.",
 };
 
+/** "Nothing found" is read as "it fits": what is said of the fit stands with it. */
+const SOUND: readonly SaddleAnswer[] = ["sound-dressed", "sound-bare"];
+const NOT_JUDGED: readonly WorkAnswer[] = ["not-now", "leave-as-found", "measure-more"];
+
 /** What the saddle is for its owner, with the answer's own words where they cannot be misread. */
-export const saddleForOwner = (id: SaddleAnswer): string => SADDLE[id] ?? inOne(saddleWords(id));
+export function saddleForOwner({ saddle: { id }, work }: Answers): string {
+  const says = SADDLE[id] ?? inOne(saddleWords(id));
+  if (!SOUND.includes(id)) return says;
+  return NOT_JUDGED.includes(work.id)
+    ? `${says} How it fits was not judged.`
+    : `${says} How it fits is told below, at the work.`;
+}
 
 export function horseForOwner(id: HorseAnswer, name: string): string {
   return (HORSE[id] ?? inOne(horseWords(id))).split("HORSE").join(name);
