@@ -57,6 +57,11 @@ describe("said beside the answer", () => {
     expect([answers.work.id, cautionIds.includes("work-hollow")]).toEqual(["nothing", true]);
     expect(answers.work.nextStep).toContain("six to eight weeks");
   });
+  it("a horse felt in part, and flagged all the same: what was not felt is said too", () => {
+    const lame = { "horses[0].moving.uneven": "yes" };
+    expect(cautionsOf({ ...lame, "horses[0].hands.loin": undefined })).toContain("horse-not-looked");
+    expect(cautionsOf(lame)).not.toContain("horse-not-looked");
+  });
   it("nobody weighed or measured the horse: nothing is said of the load, in words", () => {
     const unknown = { "horses[0].mass": "not-looked", "horses[0].body.girth": "not-looked" };
     expect(cautionsOf(unknown)).toContain("work-load-not-known");
