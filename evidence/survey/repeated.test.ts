@@ -96,6 +96,13 @@ describe("a tracing drawn again", () => {
     expect(getAt(again, stepsOf("horses[0].traces[0].repeats"))).toHaveLength(1);
     expect(getAt(again, stepsOf("horses[0].traces[0].unit"))).toBe("mm");
   });
+  it("the midline has no drawings again", () => {
+    const profile = "0 0; 100 -20; 200 -30; 300 -28; 400 -16";
+    const drawn = taken(once, "horses[0].profile.points", profile);
+    expect(drawnAgain(drawn, "horses[0].profile")).toBeUndefined();
+    const asked = questions().find(({ path }) => path === "horses[0].profile.points");
+    expect(asked && drawingAgain(asked, drawn)).toBeUndefined();
+  });
   it("too few points are refused as they are for the first", () => {
     expect(applyAnswer(once, "horses[0].traces[0].repeats[0]", "1 2; 3 4").ok).toBe(false);
   });

@@ -140,7 +140,8 @@ describe("read by what was seen, not by the clock", () => {
       await entered(hand, "174", "174 mm");
       await page.clock.setSystemTime(new Date(back));
       await entered(hand, "176", "176 mm");
-      const entries = ofHead(await exported(page));
+      const subject = subjectAt(page);
+      const entries = ofVisit(await exported(page), subject);
       expect(standing(entries)).toBe("176");
       expect(byClock(entries)).toBe("174");
       await page.context().close();
@@ -153,7 +154,8 @@ describe("read by what was seen, not by the clock", () => {
     await page.locator(".questions button", { hasText: SPREAD }).first().click();
     await page.locator(".dock button", { hasText: "Clear" }).click();
     await hand.sees(SPREAD, "not said");
-    const cleared = ofHead(await exported(page));
+    const subject = subjectAt(page);
+    const cleared = ofVisit(await exported(page), subject);
     expect(standing(cleared)).toBeUndefined();
     expect(standing(cleared.filter(({ body }) => body.value !== undefined))).toBe("174");
     await page.goBack();
@@ -161,7 +163,7 @@ describe("read by what was seen, not by the clock", () => {
     await entered(hand, "176", "176 mm");
     await hand.undo();
     await hand.sees(SPREAD, "not said");
-    const taken = ofHead(await exported(page));
+    const taken = ofVisit(await exported(page), subject);
     expect(standing(taken)).toBeUndefined();
     expect(standing(taken.filter(({ kind }) => kind !== "taken-back"))).toBe("176");
     await page.context().close();
@@ -190,15 +192,16 @@ describe("a new version while a visit is open", () => {
           async () => ((await navigator.serviceWorker.getRegistration())?.waiting ?? null) !== null,
         );
         // Unprotected: it takes over at once, and the page begins anew with it.
-        if (!waits)
-          await Promise.all([
-            page.waitForEvent("load"),
-            page.evaluate(async () => {
-              navigator.serviceWorker.addEventListener("controllerchange", () => location.reload());
-              const registration = await navigator.serviceWorker.getRegistration();
-              registration?.waiting?.postMessage({ type: "SKIP_WAITING" });
-            }),
-          ]);
+        if (!waits) {
+          await page.evaluate(async () => {
+            const registration = await navigator.serviceWorker.getRegistration();
+            registration?.waiting?.postMessage({ type: "SKIP_WAITING" });
+          });
+          await page.waitForFunction(
+            async () => ((await navigator.serviceWorker.getRegistration())?.waiting ?? null) === null,
+          );
+          await page.reload();
+        }
         expect(await page.evaluate(() => "sameVisit" in globalThis)).toBe(waits);
         if (waits) {
           expect(await page.inputValue("#taken")).toBe("17");
@@ -297,12 +300,10 @@ function entriesIn(text: string): readonly Said[] {
   return read.records.entries as readonly Said[];
 }
 
-/** Entries of the visit that was begun here: the last of all, by their ids' own order. */
-function ofHead(text: string): readonly Said[] {
-  const all = entriesIn(text);
-  const subject = all.filter(({ body }) => body.at === PLACE && String(body.value) === "174").at(-1)?.subject;
-  return all.filter((one) => one.subject === subject);
-}
+/** Entries of one visit. */
+const ofVisit = (text: string, subject: string): readonly Said[] =>
+  entriesIn(text).filter((one) => one.subject === subject);
+const subjectAt = (page: Page): string => /visit\/([0-9a-f-]{36})/.exec(page.url())?.[1] ?? "";
 
 const standing = (entries: readonly Said[]): unknown =>
   standingOf(entries, GRAPH_KINDS).get(PLACE)?.entries[0]?.value;

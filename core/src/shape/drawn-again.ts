@@ -15,6 +15,8 @@ export interface DrawnAgain {
  * "repeats" names what cannot be used: the lines do not cross the midline, or were not drawn in one unit.
  */
 export function drawnAgain(file: CaseFile, tracePath: string): DrawnAgain | "points" | "repeats" | undefined {
+  // A midline is drawn once: only tracings across the back have repeats.
+  if (!/\.traces\[\d+\]$/.test(tracePath)) return undefined;
   const schema = fieldAt(tracePath)?.schema;
   const parsed = schema && z.core.safeParse(schema, getAt(file, stepsOf(tracePath)));
   if (!parsed?.success) return undefined;
