@@ -13,6 +13,7 @@ import {
 import { whoFor } from "../../core/src/judge/owner/who-for.ts";
 import { ownerHorseSays, ownerSaddleSays } from "../../core/src/judge/owner/words.ts";
 import { answerOwner } from "../../core/src/judge/owner.ts";
+import { NO_ACCIDENT } from "./owner-said.ts";
 
 /* The owner's question by its parts: what each word becomes, and whom each finding sends an owner to. Written out by hand. */
 
@@ -64,17 +65,6 @@ describe("what is asked", () => {
     expect((["yes", "no", "dont-know"] as const).map(asSaid)).toEqual(["yes", "no", "unknown"]);
   });
 });
-
-const NO_ACCIDENT = {
-  rolledOn: "no",
-  horseFell: "no",
-  fellOffRack: "no",
-  drivenOver: "no",
-  dragged: "no",
-  dropped: "no",
-  castInBox: "no",
-  hungFromBars: "no",
-} as const;
 
 describe("what an owner said, as the gates read it", () => {
   it.each<[OwnerQuestionFile, (at: Findings) => unknown, unknown]>([

@@ -5,6 +5,7 @@ import {
   ownerQuestionSchema,
 } from "../../core/src/judge/owner/question.ts";
 import { answerOwner, type OwnerAnswer } from "../../core/src/judge/owner.ts";
+import { NO_ACCIDENT } from "./owner-said.ts";
 import { statesOf } from "./states.ts";
 
 const SAYS = ["no", "dont-know", "yes"] as const;
@@ -21,16 +22,7 @@ const GOOD: OwnerQuestionFile = {
   youOwnIt: "yes",
   otherHorses: "no",
   hoursAWeek: "3-to-8",
-  accidents: {
-    rolledOn: "no",
-    horseFell: "no",
-    fellOffRack: "no",
-    drivenOver: "no",
-    dragged: "no",
-    dropped: "no",
-    castInBox: "no",
-    hungFromBars: "no",
-  },
+  accidents: NO_ACCIDENT,
   clicksOrMoves: "no",
   crackOrWhiteLine: "no",
   strapOrBarWorn: "no",

@@ -57,7 +57,7 @@ async function withWorker() {
 }
 
 describe("handed over by another app", () => {
-  it("the manifest names the address, and a file type it does not name is taken by what is in it", async () => {
+  it("the manifest names the address that the worker answers", async () => {
     const manifest = await (await fetch(`${served().url}manifest.webmanifest`)).json();
     expect(manifest.share_target).toMatchObject({ action: "/taken-in", method: "POST" });
   });

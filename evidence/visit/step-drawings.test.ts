@@ -1,3 +1,4 @@
+import { ZONES } from "@treewright/core/terms/places.ts";
 import { describe, expect, it } from "vitest";
 import { phones } from "./phone.ts";
 
@@ -10,7 +11,7 @@ describe("hands on, as a map from above", () => {
     await hand.beginVisit("Curlew");
     await hand.goTo("Hands on");
     const zone = page.locator(".zone", { hasText: "–" });
-    expect(await zone.count()).toBe(18);
+    expect(await zone.count()).toBe(2 * ZONES.length);
     await page.getByRole("button", { name: "last ribs, off (right): not felt" }).click();
     await page.waitForSelector(".dock[data-at='horses[0].hands.last-ribs.off.grade']");
     await hand.press("2");

@@ -139,8 +139,7 @@ export const DE_PAPER: Catalogue["paper"] = {
       inside: "innen, für einen nackten Baum",
       outside: "außen, für einen Baum in seinem Sattel",
     },
-    whole: { label: "Gemacht", name: "in einem Stück" },
-    halves: "in Hälften, links und rechts bezeichnet",
+    made: { label: "Gemacht", whole: "in einem Stück", halves: "in Hälften, links und rechts bezeichnet" },
     cut: {
       says: "Für eine Maschine, die schneidet: bloße Umrisse in Millimetern. Am ersten geschnittenen Stück die Balken von 100 mm messen.",
       as: (kind) => `Schablone als ${kind}`,

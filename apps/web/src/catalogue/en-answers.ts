@@ -135,8 +135,7 @@ export const EN_PAPER = {
       inside: "inside, for a bare tree",
       outside: "outside, for a tree in its saddle",
     },
-    whole: { label: "Made", name: "in one piece" },
-    halves: "by halves, near and off marked",
+    made: { label: "Made", whole: "in one piece", halves: "by halves, near and off marked" },
     cut: {
       says: "For a machine that cuts: bare outlines in millimetres. Measure its bars of 100 mm on the first piece cut.",
       as: (kind: string) => `Template as ${kind}`,

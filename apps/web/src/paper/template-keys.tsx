@@ -13,7 +13,7 @@ interface Props {
 
 /** Which template is wanted, and the same for a machine that cuts. */
 export function TemplateKeys({ asked, shut, onAsk, onCut }: Props) {
-  const { face, halves, whole, cut } = useWords().paper.templateKeys;
+  const { face, made, cut } = useWords().paper.templateKeys;
   return (
     <>
       <label className="looks">
@@ -31,13 +31,13 @@ export function TemplateKeys({ asked, shut, onAsk, onCut }: Props) {
         </select>
       </label>
       <label className="looks">
-        <span>{whole.label}</span>
+        <span>{made.label}</span>
         <select
           value={asked.byHalves ? "halves" : "whole"}
           onChange={({ target }) => onAsk({ ...asked, byHalves: target.value === "halves" })}
         >
-          <option value="whole">{whole.name}</option>
-          <option value="halves">{halves}</option>
+          <option value="whole">{made.whole}</option>
+          <option value="halves">{made.halves}</option>
         </select>
       </label>
       <p>{cut.says}</p>
