@@ -23,6 +23,13 @@ describe("hands on, as a map from above", () => {
     expect((near?.x ?? 0) < (off?.x ?? 0)).toBe(true);
     // The reaction is felt for again next.
     await page.waitForSelector(".dock[data-at='horses[0].hands.last-ribs.off.twice']");
+    // Where there is room the question stays beside what was read, in sight.
+    await page.setViewportSize({ width: 1440, height: 900 });
+    const [dock, list] = await Promise.all(
+      [".dock", ".step-read"].map((one) => page.locator(one).boundingBox()),
+    );
+    expect((dock?.x ?? 0) >= (list?.x ?? 0) + (list?.width ?? 0)).toBe(true);
+    expect((dock?.y ?? 900) + (dock?.height ?? 0)).toBeLessThan(900);
     expect(faults).toEqual([]);
     await page.close();
   });

@@ -110,7 +110,7 @@ export function StepScreen({ visit, step, next }: Given) {
       {aloud ? (
         <Heard question={asked[at - 1]} visit={visit} />
       ) : (
-        <>
+        <div className="step-read">
           {hasZones(asked) ? <ZoneMap asked={asked} path={path} draft={draft} onGo={goTo} /> : null}
           {step.questions.some((one) => DRAWN.test(one.path)) ? (
             <Suspense fallback={null}>
@@ -118,7 +118,7 @@ export function StepScreen({ visit, step, next }: Given) {
             </Suspense>
           ) : null}
           <QuestionList asked={asked} path={path} visit={visit} onGo={goTo} />
-        </>
+        </div>
       )}
       {question && taken ? (
         <Dock
