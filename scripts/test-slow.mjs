@@ -12,6 +12,7 @@ const parts = [
   { name: "long-run", command: [...tsx, "evidence/slow/long-run.ts"] },
   { name: "soft-layer", command: [...tsx, "evidence/slow/soft-layer.ts"] },
   { name: "webkit-figures", command: [...tsx, "evidence/slow/webkit-figures.ts"] },
+  { name: "webkit-scripts", command: [...tsx, "evidence/slow/webkit-scripts.ts"] },
   ...["fit", "reach", "judge"].map((room) => ({
     name: `mutation-${room}`,
     command: [node, "evidence/mutation/run.mjs", room],

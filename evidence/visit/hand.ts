@@ -1,15 +1,30 @@
 import type { Question } from "@treewright/core/survey/questions.ts";
 import type { Page } from "playwright-core";
+import type { AtScreens } from "./scripted.ts";
 
-/** A value of a case as a hand types it. */
-export function typedAs(value: unknown): string {
-  if (Array.isArray(value)) return value.map((point: unknown) => [point].flat().join(" ")).join("; ");
-  return String(value);
-}
+/** One of the three answers on the screen. */
+export const ANSWER = ".answer[data-answer]";
 
 /** What a fitter does at the screens, in the words of a trainer's script. */
-export class FittersHand {
+export class FittersHand implements AtScreens {
   constructor(readonly page: Page) {}
+
+  /** Chooses a case file on the data screen: a visit of its own. */
+  async choose(name: string, text: string): Promise<void> {
+    await this.page
+      .locator("input[accept^='.json']")
+      .setInputFiles({ name, mimeType: "application/json", buffer: Buffer.from(text) });
+    await this.page.waitForSelector(".dock");
+  }
+
+  async answersShown(): Promise<readonly string[]> {
+    await this.goTo("What to do");
+    // The answers of a machine with other work beside it take their time.
+    await this.page.waitForSelector(`.answers[aria-busy=false] ${ANSWER}`, { timeout: 120_000 });
+    return this.page
+      .locator(ANSWER)
+      .evaluateAll((all) => all.map((one) => one.getAttribute("data-answer") ?? ""));
+  }
 
   async atFirstScreen(): Promise<void> {
     await this.page.waitForSelector(".begin");

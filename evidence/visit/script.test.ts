@@ -9,8 +9,9 @@ import { visitDraft } from "@treewright/core/survey/recorded/draft.ts";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { fileOf, surveyOf } from "../answer/examples.ts";
 import { type ServedPage, servePage } from "../page/served-page.ts";
-import { FittersHand, typedAs } from "./hand.ts";
+import { FittersHand } from "./hand.ts";
 import { copiedOut, recordsIn } from "./phone.ts";
+import { typedAs } from "./scripted.ts";
 
 /*
  * A whole visit typed at the screens, question by question, is the case that its file tells: the same survey, so the same answers.
