@@ -3,11 +3,13 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import AxeBuilder from "@axe-core/playwright";
-import { pageOf } from "@treewright/core/report/copy/page.ts";
-import { visitsTold } from "@treewright/core/report/copy/visit-told.ts";
+import type { Entry } from "@treewright/core/records/entry.ts";
+import { pageAt, VISITS_ON_PAGE } from "@treewright/core/report/copy/page.ts";
+import { OF_VISIT } from "@treewright/core/survey/recorded/places.ts";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { HOSTILE, OTHER, PHOTO, recordsWith, SUBJECT } from "./told.ts";
+import { Device, idOf } from "../records/written.ts";
+import { HOSTILE, OTHER, PHOTO, recordsWith, SUBJECT, textsOf } from "./told.ts";
 
 /*
  * The page that opens without the app, in Chromium with JavaScript on, from a disk. What this cannot see: another browser, and
@@ -29,10 +31,7 @@ afterAll(async () => {
 
 const htmlWith = (text: string): string => {
   const papers = new Map([[SUBJECT, [{ name: "Letter", path: `papers/${SUBJECT}-horse-1-letter.pdf` }]]]);
-  return pageOf(visitsTold(recordsWith(text), papers), {
-    madeAt: "2031-04-12T09:00:00.000Z",
-    without: [`${text}: no papers.`],
-  });
+  return textsOf(recordsWith(text), papers, [`${text}: no papers.`]).get("index.html") ?? "";
 };
 
 async function opened(html: string, width = 390): Promise<{ page: Page; asked: string[] }> {
@@ -98,6 +97,36 @@ describe("the page of a copy", () => {
       }
     },
   );
+  it("has the latest visits on it, and leads to the others on pages beside it", async () => {
+    const device = new Device(3);
+    const all: Entry[] = [];
+    const count = VISITS_ON_PAGE + 2;
+    for (let n = 0; n < count; n++) {
+      const subject = idOf(10_000 + n);
+      device.entries = [];
+      device.state(OF_VISIT.begun, "2031-04-12T08:00:00.000Z", subject);
+      device.state("visit.date", `${2031 - n}-04-12`.padStart(10, "0"), subject);
+      device.state("horses[0].name", `Horse ${n}`, subject);
+      all.push(...device.entries);
+    }
+    const texts = textsOf({ entries: all, people: [], photos: [] });
+    expect([...texts.keys()].filter((path) => path.endsWith(".html"))).toEqual([
+      pageAt(0),
+      pageAt(count - 1),
+    ]);
+    for (const [path, text] of texts) if (path.endsWith(".html")) await writeFile(join(folder, path), text);
+    const { page } = await opened(texts.get("index.html") ?? "");
+    expect(await page.locator("nav li").count()).toBe(count);
+    expect(await page.locator("section").count()).toBe(VISITS_ON_PAGE);
+    await page.locator("nav a").last().click();
+    expect(new URL(page.url()).pathname).toContain("visits-2.html");
+    expect(await page.locator("section:target h2").textContent()).toBe(`Horse ${count - 1}`);
+    expect(await page.locator("section").count()).toBe(2);
+    await page.getByText("List of all visits").click();
+    expect(await page.locator("nav li").count()).toBe(count);
+    expect(texts.get("tables/visits.csv")?.split("\r\n")).toHaveLength(count + 2);
+    await page.context().close();
+  });
   it("asks to run nothing and to fetch nothing, by its own policy", () => {
     expect(htmlWith("Avocet")).toContain(`content="default-src 'none'; style-src 'unsafe-inline'`);
   });

@@ -1,5 +1,7 @@
 import { committed, type Held } from "@treewright/core/records/personal.ts";
 import type { Photo, Records } from "@treewright/core/records/records-file.ts";
+import { CopyTexts } from "@treewright/core/report/copy/texts.ts";
+import { listedOf, type ToldPaper, visitsTold } from "@treewright/core/report/copy/visit-told.ts";
 import { OF_VISIT } from "@treewright/core/survey/recorded/places.ts";
 import { Device, idOf } from "../records/written.ts";
 
@@ -66,4 +68,22 @@ export function recordsWith(text: string): Records {
     ...new Map([...device.entries, ...elsewhere.entries].map((one) => [one.hash, one])).values(),
   ];
   return { entries, people: [owner], photos: [PHOTO] };
+}
+
+/** Pages and tables of these records, by their path in a copy. */
+export function textsOf(
+  records: Records,
+  papers: ReadonlyMap<string, readonly ToldPaper[]> = new Map(),
+  without: readonly string[] = [],
+): ReadonlyMap<string, string> {
+  const told = visitsTold(records, papers);
+  const texts = new CopyTexts(told.map(listedOf), { madeAt: "2031-04-12T09:00:00.000Z", without });
+  const files = new Map<string, string>();
+  for (const { path, text } of [
+    ...texts.begin(),
+    ...told.flatMap((one) => texts.visit(one)),
+    ...texts.end(records.people),
+  ])
+    files.set(path, (files.get(path) ?? "") + text);
+  return files;
 }

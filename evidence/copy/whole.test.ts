@@ -8,7 +8,8 @@ import type { KeptPhoto, Store } from "@treewright/store/store.ts";
 import { openPack } from "@treewright/zip/read.ts";
 import { packed } from "@treewright/zip/write.ts";
 import { describe, expect, it } from "vitest";
-import { bring } from "../../apps/web/src/data/bring.ts";
+import { bring as bringInto } from "../../apps/web/src/data/bring.ts";
+import { BRINGING, KEPT_AT_ONCE } from "../../apps/web/src/data/bring-records.ts";
 import { copyOf, type Papers } from "../../apps/web/src/data/pack.ts";
 import type { Machine } from "../../apps/web/src/practice/machine.ts";
 import { Practice } from "../../apps/web/src/practice/practice.ts";
@@ -54,6 +55,13 @@ async function written(): Promise<Practice> {
       { at: OF_VISIT.done, value: PHOTOS[0]?.hash },
     ]);
   return practice;
+}
+
+/** As the screen brings it in. */
+async function bring(to: Practice, copy: Blob) {
+  const brought = await bringInto(to.store, to.machine, copy);
+  await to.heardOfFile();
+  return brought;
 }
 
 const empty = () => Practice.open(memoryStore(), machine(19));
@@ -137,6 +145,42 @@ describe("a copy", () => {
     expect(await bring(to, bare)).toMatchObject({ ok: true, photos: 0, photosNotBeside: 2 });
     expect((await everything(to.store)).entries).toEqual((await everything(from.store)).entries);
   });
+  it("of many entries goes in by pieces, and says until the last that it is not whole", async () => {
+    const from = await Practice.open(memoryStore(), machine(31));
+    const subject = await from.begin([{ at: "horses[0].name", value: "Curlew" }]);
+    const said = Array.from({ length: KEPT_AT_ONCE }, (_, n) => ({ at: "horses[0].age", value: n }));
+    const own = await from.store.entriesOf(subject);
+    await from.say(subject, own, said);
+    const copy = await copyOf(from.store, NO_PAPERS, new Date(NOW));
+    const store = memoryStore();
+    const noted: unknown[] = [];
+    const watched: Store = {
+      ...store,
+      async keep(batch) {
+        noted.push([batch.entries.length, batch.cards?.length, await store.noted(BRINGING)]);
+        await store.keep(batch);
+      },
+    };
+    const to = await Practice.open(watched, machine(37));
+    const told: string[] = [];
+    expect(
+      await bringInto(watched, to.machine, copy, (part, n, of) => told.push(`${part} ${n} of ${of}`)),
+    ).toMatchObject({
+      ok: true,
+    });
+    const count = own.length + KEPT_AT_ONCE;
+    expect(noted).toEqual([
+      [KEPT_AT_ONCE, 0, "yes"],
+      [count - KEPT_AT_ONCE, 0, "yes"],
+      [0, 1, "yes"],
+    ]);
+    expect(await store.noted(BRINGING)).toBe("");
+    expect(told).toContain(`looked-at ${count} of ${count}`);
+    expect(told.at(-1)).toBe("listed 1 of 1");
+    await to.heard();
+    expect(to.shown.get().visits.map(({ horseName }) => horseName)).toEqual(["Curlew"]);
+    expect((await everything(store)).entries).toEqual((await everything(from.store)).entries);
+  });
   it("puts photos, read back, before the entries that cite them", async () => {
     const copy = await copyOf((await written()).store, NO_PAPERS, new Date(NOW));
     const order: string[] = [];
@@ -213,6 +257,7 @@ describe("a copy that is not what was written", () => {
     ["a ZIP cut short", "PK\u0003\u0004 and no more"],
     ["something else", "%PDF-1.7"],
     ["nothing", ""],
+    ["one line without an end", "x".repeat(500_000)],
   ])("is refused in words when it is %s", async (_, text) => {
     const brought = await bring(await empty(), new Blob([text]));
     expect(brought).toMatchObject({ ok: false });

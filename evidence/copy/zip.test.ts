@@ -85,6 +85,24 @@ describe("a pack", () => {
     expect(await refused(openPack(new Blob([whole.subarray(0, 500)]), LIMITS))).toBe("no-pack");
     expect(await refused(openPack(new Blob(["PK\u0003\u0004"]), LIMITS))).toBe("no-pack");
   });
+  it("gives a file piece by piece, and tells at the end that it was damaged", async () => {
+    const text = Array.from({ length: 60_000 }, (_, at) => String((at * 7919) % 10_007)).join("\n");
+    const whole = await packOf({ path: "a.txt", content: new Blob([text]) }, { path: "b.txt", content: "x" });
+    const pack = await openPack(whole, LIMITS);
+    const pieces = [];
+    for await (const piece of pack.piecesOf("a.txt", 1e6)) pieces.push(piece);
+    expect(pieces.length).toBeGreaterThan(1);
+    expect(Buffer.concat(pieces).toString()).toBe(text);
+    for await (const _ of pack.piecesOf("a.txt", 1e6)) break;
+    expect(await refused(pack.piecesOf("a.txt", 1000).next())).toBe("too-big");
+    const bytes = Buffer.from(await whole.arrayBuffer());
+    bytes[20_000] = (bytes[20_000] ?? 0) ^ 255;
+    const changed = await openPack(new Blob([bytes]), LIMITS);
+    const all = async () => {
+      for await (const piece of changed.piecesOf("a.txt", 1e6)) pieces.push(piece);
+    };
+    expect(await refused(all())).toBe("damaged");
+  });
   it("is refused where a file is locked", async () => {
     const bytes = Buffer.from(await (await packOf({ path: "a.jpg", content: "x" })).arrayBuffer());
     // Bit 0 of the flags, in the file's own header and in the list (4.3.7, 4.3.12, 4.4.4 of the published format).

@@ -16,11 +16,9 @@ import { chosenLanguage, LANGUAGES, languageOf } from "./catalogue/use-words.ts"
 import { watchActions } from "./help/watch.ts";
 import { keepForOffline } from "./offline.ts";
 import { bringInvented } from "./practice/first-practice.ts";
-import { thisMachine } from "./practice/machine.ts";
+import { DATA_BASE, thisMachine } from "./practice/machine.ts";
 import { Practice } from "./practice/practice.ts";
 import { NotKept } from "./records.ts";
-
-const DATA_BASE = "treewright";
 
 async function start(root: HTMLElement): Promise<void> {
   const language = chosenLanguage();

@@ -5,6 +5,7 @@ export { type Entry, isWhole, sealed } from "@treewright/core/records/entry.ts";
 export { endsOf, graphOf, merged } from "@treewright/core/records/graph.ts";
 export { ID_CHANCE_BYTES, uuidV7 } from "@treewright/core/records/id.ts";
 export { ERASED, GRAPH_KINDS, STATED, TAKEN_BACK } from "@treewright/core/records/kinds.ts";
+export { RECORD_LIMITS } from "@treewright/core/records/limits.ts";
 export {
   committed,
   committedSchema,
@@ -14,18 +15,16 @@ export {
 } from "@treewright/core/records/personal.ts";
 export { photoPath } from "@treewright/core/records/photo-file.ts";
 export {
-  linesOf,
+  firstLineOf,
   type Photo,
   RECORDS_VERSION,
-  type Records,
-  readRecords,
+  RecordsReader,
 } from "@treewright/core/records/records-file.ts";
 export type { Refusal } from "@treewright/core/records/refusal.ts";
 export { counting, standingOf } from "@treewright/core/records/stands.ts";
 export { agreementText } from "@treewright/core/report/agreement-text.ts";
-export { pageOf } from "@treewright/core/report/copy/page.ts";
-export { tablesOf } from "@treewright/core/report/copy/tables.ts";
-export { type ToldPaper, visitsTold } from "@treewright/core/report/copy/visit-told.ts";
+export { CopyTexts } from "@treewright/core/report/copy/texts.ts";
+export { type Beside, besideOf, type ToldPaper, visitTold } from "@treewright/core/report/copy/visit-told.ts";
 export { type VisitDraft, visitDraft } from "@treewright/core/survey/recorded/draft.ts";
 export { type CitedPhoto, citing, photoPlace, photosOf } from "@treewright/core/survey/recorded/photos.ts";
 export { isPersonal, LASTING, OF_VISIT } from "@treewright/core/survey/recorded/places.ts";

@@ -27,6 +27,8 @@ export interface Pack {
   readonly paths: readonly string[];
   /** The bytes of one file; throws `NotRead` where it is not there, is damaged, or has more than `mostBytes`. */
   bytesOf(path: string, mostBytes: number): Promise<Uint8Array<ArrayBuffer>>;
+  /** The same bytes piece by piece, so that they are never in memory at once. Whether they are damaged is known after the last. */
+  piecesOf(path: string, mostBytes: number): AsyncGenerator<Uint8Array>;
 }
 
 /**
@@ -45,13 +47,17 @@ export async function openPack(blob: Blob, limits: PackLimits): Promise<Pack> {
     if (bytes > limits.bytes) throw new NotRead("too-big", String(bytes));
     files.set(filename, entry);
   }
+  const fileAt = (path: string, mostBytes: number): FileEntry => {
+    const entry = files.get(path);
+    if (entry === undefined) throw new NotRead("not-there", path);
+    if (entry.uncompressedSize > mostBytes) throw new NotRead("too-big", path);
+    return entry;
+  };
   return {
     paths: [...files.keys()],
-    async bytesOf(path, mostBytes) {
-      const entry = files.get(path);
-      if (entry === undefined) throw new NotRead("not-there", path);
-      if (entry.uncompressedSize > mostBytes) throw new NotRead("too-big", path);
-      return unpacked(entry);
+    bytesOf: async (path, mostBytes) => unpacked(fileAt(path, mostBytes), new Uint8ArrayWriter()),
+    async *piecesOf(path, mostBytes) {
+      yield* inPieces(fileAt(path, mostBytes));
     },
   };
 }
@@ -74,14 +80,35 @@ async function listed(blob: Blob, most: number) {
 }
 
 /** The library gives no byte past the size that the list tells, and holds size, sum and both headers against each other. */
-async function unpacked(entry: FileEntry): Promise<Uint8Array<ArrayBuffer>> {
+async function unpacked<Into extends Uint8ArrayWriter | WritableStream<Uint8Array>>(
+  entry: FileEntry,
+  into: Into,
+) {
   try {
-    return await entry.getData(new Uint8ArrayWriter(), {
-      useWebWorkers: false,
-      checkSignature: true,
-      strictness: "strict",
-    });
+    return await entry.getData(into, { useWebWorkers: false, checkSignature: true, strictness: "strict" });
   } catch {
     throw new NotRead("damaged", entry.filename);
+  }
+}
+
+async function* inPieces(entry: FileEntry): AsyncGenerator<Uint8Array> {
+  const { readable, writable } = new TransformStream<Uint8Array, Uint8Array>();
+  const reader = readable.getReader();
+  const unpacking = unpacked(entry, writable);
+  // Where it fails nothing more comes, and nobody closes the stream.
+  const failed = new Promise<never>((_, refuse) => {
+    unpacking.catch(refuse);
+  });
+  failed.catch(() => undefined);
+  try {
+    for (;;) {
+      const { done, value } = await Promise.race([reader.read().catch(() => failed), failed]);
+      if (done) break;
+      yield value;
+    }
+    await unpacking;
+  } finally {
+    // Whoever takes no more stops the unpacking, too.
+    await reader.cancel().catch(() => undefined);
   }
 }

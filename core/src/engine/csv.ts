@@ -23,11 +23,12 @@ export const undefused = (cell: string): string =>
 
 const MARK = "\ufeff";
 
-/** Rows of cells, the names of the columns first. */
-export function csvOf(rows: readonly (readonly Cell[])[]): string {
-  const lines = rows.map((row) => row.map((cell) => `"${shown(cell).replaceAll('"', '""')}"`).join(","));
-  return `${MARK}${lines.join("\r\n")}\r\n`;
-}
+/** What a table begins with: the names of its columns. */
+export const csvHead = (names: readonly string[]): string => `${MARK}${csvRow(names)}`;
+
+/** One row of cells, with its end. */
+export const csvRow = (cells: readonly Cell[]): string =>
+  `${cells.map((cell) => `"${shown(cell).replaceAll('"', '""')}"`).join(",")}\r\n`;
 
 function shown(cell: Cell): string {
   if (cell === undefined) return "";

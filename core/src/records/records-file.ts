@@ -41,35 +41,98 @@ export type RecordsRead =
 /** More than this many refusals are not listed. */
 const MOST_REFUSALS = 100;
 
+/** How many of each the file holds; in it they stand in this order. */
+export interface RecordCounts {
+  readonly people: number;
+  readonly photos: number;
+  readonly entries: number;
+}
+
+/** The first line of the file; each thing in it follows as the JSON of itself. */
+export const firstLineOf = ({ people, photos, entries }: RecordCounts): string =>
+  JSON.stringify({ format: RECORDS_FORMAT, version: RECORDS_VERSION, people, photos, entries });
+
 /** The lines of the file, without their ends. The same records in the same order give the same lines. */
 export function* linesOf({ people, photos, entries }: Records): Generator<string> {
-  const counts = { people: people.length, photos: photos.length, entries: entries.length };
-  yield JSON.stringify({ format: RECORDS_FORMAT, version: RECORDS_VERSION, ...counts });
+  yield firstLineOf({ people: people.length, photos: photos.length, entries: entries.length });
   for (const one of people) yield JSON.stringify(one);
   for (const one of photos) yield JSON.stringify(one);
   for (const one of entries) yield JSON.stringify(one);
 }
 
+/** What one line of the file holds, or why it is refused. */
+export type LineTaken =
+  | { readonly is: "counts"; readonly counts: RecordCounts }
+  | { readonly is: "person"; readonly person: Held }
+  | { readonly is: "photo"; readonly photo: Photo }
+  | { readonly is: "entry"; readonly entry: Entry }
+  | { readonly is: "nothing" }
+  | { readonly is: "refused"; readonly refusal: Refusal };
+
+/** Reads a file of records line by line, each by itself: nothing of it is kept here. `ends` says whether the file was whole. */
+export class RecordsReader {
+  private counts: RecordCounts | undefined;
+  private line = 0;
+  /** Of the last line that was not empty: empty ones at the end are passed over. */
+  private last = 0;
+
+  take(text: string): LineTaken {
+    this.line += 1;
+    if (this.line > 1 && text.trim() === "") return { is: "nothing" };
+    this.last = this.line;
+    const { counts } = this;
+    if (counts === undefined) return this.takeFirst(text);
+    const where = `line ${this.line}`;
+    const at = this.line - 2;
+    if (at < counts.people)
+      return takenFrom(readLine(text, where, heldSchema), (person) => ({ is: "person", person }));
+    if (at < counts.people + counts.photos)
+      return takenFrom(readLine(text, where, photoSchema), (photo) => ({ is: "photo", photo }));
+    if (at < wantedOf(counts))
+      return takenFrom(readLine(text, where, entrySchema), (entry) => ({ is: "entry", entry }));
+    return { is: "nothing" };
+  }
+
+  /** Why the file was not whole; undefined where it was. */
+  ends(): Refusal | undefined {
+    const wanted = this.counts && wantedOf(this.counts);
+    const read = this.last - 1;
+    return wanted === undefined || read === wanted ? undefined : notAll(read, wanted);
+  }
+
+  private takeFirst(text: string): LineTaken {
+    const first = readFirst(text);
+    if ("refusal" in first) return { is: "refused", refusal: first.refusal };
+    this.counts = first;
+    return { is: "counts", counts: first };
+  }
+}
+
+const wantedOf = ({ people, photos, entries }: RecordCounts): number => people + photos + entries;
+
+const takenFrom = <One>(read: LineRead<One>, take: (value: One) => LineTaken): LineTaken =>
+  "value" in read ? take(read.value) : { is: "refused", refusal: read.refusal };
+
 /** All records of a file's lines, or why not: never a part, never an exception. Empty lines at the end are passed over. */
 export function readRecords(lines: Iterable<string>): RecordsRead {
-  const texts = [...lines];
-  while (texts.at(-1)?.trim() === "") texts.pop();
-  const first = readFirst(texts[0] ?? "");
-  if ("refusal" in first) return { ok: false, refusals: [first.refusal] };
-  const wanted = first.people + first.photos + first.entries;
-  if (texts.length - 1 !== wanted) return { ok: false, refusals: [notAll(texts.length - 1, wanted)] };
+  const reader = new RecordsReader();
   const refusals: Refusal[] = [];
-  const part = <One>(from: number, count: number, schema: z.ZodType<One>): One[] =>
-    texts.slice(from, from + count).flatMap((text, at) => {
-      const read = readLine(text, `line ${from + at + 1}`, schema);
-      if ("value" in read) return [read.value];
-      if (refusals.length < MOST_REFUSALS) refusals.push(read.refusal);
-      return [];
-    });
-  const people = part(1, first.people, heldSchema);
-  const photos = part(1 + first.people, first.photos, photoSchema);
-  const entries = part(1 + first.people + first.photos, first.entries, entrySchema);
-  return refusals.length > 0 ? { ok: false, refusals } : { ok: true, records: { people, photos, entries } };
+  const records = { people: [] as Held[], photos: [] as Photo[], entries: [] as Entry[] };
+  let none = true;
+  for (const text of lines) {
+    const taken = reader.take(text);
+    if (taken.is === "refused" && none) return { ok: false, refusals: [taken.refusal] };
+    none = false;
+    if (taken.is === "person") records.people.push(taken.person);
+    if (taken.is === "photo") records.photos.push(taken.photo);
+    if (taken.is === "entry") records.entries.push(taken.entry);
+    if (taken.is === "refused" && refusals.length < MOST_REFUSALS) refusals.push(taken.refusal);
+  }
+  // A file of nothing is one empty line.
+  if (none) return readRecords([""]);
+  const cut = reader.ends();
+  if (cut) return { ok: false, refusals: [cut] };
+  return refusals.length > 0 ? { ok: false, refusals } : { ok: true, records };
 }
 
 type First = z.output<typeof firstSchema>;

@@ -1,9 +1,9 @@
 import { dirname, join } from "node:path";
+import { grouped } from "@treewright/core/engine/grouped.ts";
 import { photoPath } from "@treewright/core/records/photo-file.ts";
 import { type Photo, readRecords } from "@treewright/core/records/records-file.ts";
-import { pageOf } from "@treewright/core/report/copy/page.ts";
-import { tablesOf } from "@treewright/core/report/copy/tables.ts";
-import { visitsTold } from "@treewright/core/report/copy/visit-told.ts";
+import { CopyTexts } from "@treewright/core/report/copy/texts.ts";
+import { listedOf, visitsTold } from "@treewright/core/report/copy/visit-told.ts";
 import { wrap } from "../columns.ts";
 import type { Command } from "../command.ts";
 import { EXIT, Stop } from "../exit.ts";
@@ -37,8 +37,14 @@ export const exportRecords: Command = {
     const { records } = read;
     const told = visitsTold(records, new Map());
     const page = { madeAt: new Date().toISOString(), without: [NO_PAPERS] };
-    writeWhole(join(into, "index.html"), pageOf(told, page));
-    for (const table of tablesOf(told, records.people)) writeWhole(join(into, table.path), table.content);
+    const texts = new CopyTexts(told.map(listedOf), page);
+    const pieces = [
+      ...texts.begin(),
+      ...told.flatMap((one) => texts.visit(one)),
+      ...texts.end(records.people),
+    ];
+    for (const [file, own] of grouped(pieces, ({ path: file }) => file))
+      writeWhole(join(into, file), own.map(({ text }) => text).join(""));
     const photos = records.photos.filter((photo) => copyPhoto(photo, dirname(path), into));
     for (const line of wrap(
       `written: ${join(into, "index.html")}, with ${told.length} visits, and ${photos.length} of ${records.photos.length} photos`,

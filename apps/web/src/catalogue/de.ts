@@ -327,7 +327,7 @@ export const DE: Catalogue = {
     all: "Alles in eine Datei kopieren",
     goOn: "Ohne die übrigen Papiere weitermachen",
     making: (number, of, horse) => `Brief und Blatt zu Besuch ${number} von ${of} entstehen: ${horse}.`,
-    packing: "Die Datei entsteht.",
+    packing: (visits, of) => `Die Datei entsteht: ${visits} von ${of} Besuchen.`,
     done: (kB, papers, without) =>
       `Die Datei wurde dem Browser übergeben: ${kB} kB, mit Papieren zu ${papers} Besuchen${without === 0 ? "" : `; ${without} haben keine, ihre Seite sagt warum`}. Sehen Sie nach, ob sie liegt, wo Sie sie verwahren.`,
     failed: (why) => `Es ging nicht, und hier wurde nichts geändert: ${why}.`,
@@ -340,6 +340,13 @@ export const DE: Catalogue = {
       "Eine ZIP-Datei, die hier oder auf einem anderen Gerät kopiert wurde, oder die Aufzeichnungen daraus. Was hier ist, bleibt; was gleich ist, wird einmal gehalten.",
     bringFile: "Eine Kopie wählen",
     reading: "Die Kopie wird gelesen.",
+    bringing: {
+      "looked-at": (number, of) => `${number} von ${of} Einträgen durchgesehen; noch ist nichts behalten.`,
+      kept: (number, of) => `${number} von ${of} Einträgen sind behalten.`,
+      listed: (number, of) => `${number} von ${of} Besuchen stehen in der Liste.`,
+    },
+    brokenOff:
+      "Eine Kopie wurde hereingeholt und kam nicht zu Ende. Holen Sie sie noch einmal herein: Was hier ist, bleibt, und Gleiches wird einmal behalten.",
     brought: (entries, photos, notBeside) =>
       `${entries} Einträge wurden eingelesen, und ${photos} Fotos.${notBeside === 0 ? "" : ` ${notBeside} Fotos sind genannt und kamen nicht mit der Datei.`}`,
     tableTitle: "Pferde und Besitzer aus einer Tabelle",

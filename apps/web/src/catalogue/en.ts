@@ -318,7 +318,7 @@ export const EN = {
     goOn: "Go on without the other papers",
     making: (number: number, of: number, horse: string) =>
       `Letter and sheet of visit ${number} of ${of} are being made: ${horse}.`,
-    packing: "The file is being made.",
+    packing: (visits: number, of: number) => `The file is being made: ${visits} of ${of} visits.`,
     done: (kB: number, papers: number, without: number) =>
       `The file was handed to the browser: ${kB} kB, with papers of ${papers} visits${without === 0 ? "" : `; ${without} have none, and its page says why`}. Look that it is where you keep it.`,
     failed: (why: string) => `It did not work, and nothing here was changed: ${why}.`,
@@ -331,6 +331,14 @@ export const EN = {
       "A ZIP file that was copied here or on another device, or the records out of it. What is here stays; what is the same is kept once.",
     bringFile: "Choose a copy",
     reading: "The copy is being read.",
+    bringing: {
+      "looked-at": (number: number, of: number) =>
+        `Looked at ${number} of ${of} entries; nothing is kept yet.`,
+      kept: (number: number, of: number) => `${number} of ${of} entries are kept.`,
+      listed: (number: number, of: number) => `${number} of ${of} visits are in the list.`,
+    },
+    brokenOff:
+      "A copy was being brought in and did not come to its end. Bring it in once more: what is here stays, and what is the same is kept once.",
     brought: (entries: number, photos: number, notBeside: number) =>
       `${entries} entries were brought in, and ${photos} photos.${notBeside === 0 ? "" : ` ${notBeside} photos are named and did not come with the file.`}`,
     tableTitle: "Horses and owners from a table",

@@ -1,20 +1,37 @@
-import { type ReactNode, useState } from "react";
+import { proxy } from "comlink";
+import { type ReactNode, useEffect, useRef, useState } from "react";
 import { FileKey } from "../case/file-key.tsx";
 import { RefusalWords } from "../catalogue/refusal.tsx";
 import { useWords } from "../catalogue/use-words.ts";
+import { DATA_BASE } from "../practice/machine.ts";
 import type { Practice } from "../practice/practice.ts";
 import { visitAddress } from "../route.ts";
 import { beginFromCase } from "../taken-in/begin-from-case.ts";
-import { bring } from "./bring.ts";
+import { besideThePage } from "./beside.ts";
+import type { Brought } from "./bring.ts";
+import { BRINGING } from "./bring-records.ts";
 
 /** A copy of this app, or its file of records, into the store; and a case file as a visit of its own. */
 export function BringIn({ practice, onDone }: { practice: Practice; onDone: () => void }) {
   const { copy, takenIn } = useWords();
   const [said, setSaid] = useState<ReactNode>("");
+  const here = useRef(new AbortController());
+  useEffect(() => {
+    here.current = new AbortController();
+    // What was broken off is told, until it is brought in again.
+    void practice.store.noted(BRINGING).then((noted) => noted && setSaid(copy.brokenOff));
+    return () => here.current.abort();
+  }, [practice, copy]);
   const bringIn = async (file: File) => {
     setSaid(copy.reading);
+    const tell = proxy((part: "looked-at" | "kept" | "listed", number: number, of: number) =>
+      setSaid(copy.bringing[part](number, of)),
+    );
     try {
-      const brought = await bring(practice, file);
+      const brought = await practice.inTurn(() =>
+        besideThePage<Brought>((copying) => copying.bring(DATA_BASE, file, tell), here.current.signal),
+      );
+      await practice.heardOfFile();
       setSaid(
         brought.ok ? (
           copy.brought(brought.entries, brought.photos, brought.photosNotBeside)

@@ -1,13 +1,16 @@
 import { cardOf } from "../practice/card.ts";
-import type { Practice } from "../practice/practice.ts";
+import type { Machine } from "../practice/machine.ts";
+import { revealFrom } from "../practice/reveal.ts";
 import {
+  type Card,
   type Entry,
   ERASED,
   grouped,
   type Held,
   isWhole,
   OF_VISIT,
-  type Records,
+  type Photo,
+  RecordsReader,
   type Refusal,
   type Store,
 } from "../records.ts";
@@ -15,61 +18,161 @@ import {
 /** A list with a hole of so many items would fill the memory. Working limit, no source: no list of a case has a hundred. */
 const FAR_IN_A_LIST = /\[\d{4,}\]/;
 
-export type RecordsBrought =
-  | { readonly ok: true; readonly entries: number }
-  | ({ readonly ok: false } & Refusal);
+/**
+ * Entries that are kept in one: with all that belongs to them or not at all. Working limit, no source: a hundred visits, which any
+ * phone has in memory at once. What is more goes to the disk in pieces of so many.
+ */
+export const KEPT_AT_ONCE = 20_000;
+
+/** Noted while pieces are on their way: what was brought in is not whole before the last. */
+export const BRINGING = "bringing-in";
+
+/** How far it has come: lines or visits, of how many. */
+export type TellBring = (part: "looked-at" | "kept" | "listed", number: number, of: number) => void;
+
+/** What a file of records holds besides its entries, once every line of it was found to be in order. */
+export interface Checked {
+  readonly people: readonly Held[];
+  readonly photos: readonly Photo[];
+  readonly entries: number;
+  /** Visits that were begun in it. */
+  readonly visits: ReadonlySet<string>;
+  /** People that it tells as erased. */
+  readonly erased: ReadonlySet<string>;
+}
+
+export type Lines = () => AsyncIterable<string>;
 
 /**
- * Records into the store: all of them or none. `before` puts what the entries cite, once they are known to be whole. A file in which an entry is not what was recorded is refused: it would
- * stand in the place of the true one. Who was erased, here or there, stays erased. Cards are made anew from the entries.
+ * Looks at every line and keeps none: a file is taken whole or refused whole. One in which an entry is not what was recorded is
+ * refused: it would stand in the place of the true one.
  */
-export async function bringRecords(
-  practice: Practice,
-  { entries, people: added }: Records,
-  before: () => Promise<void> = async () => undefined,
-): Promise<RecordsBrought> {
-  const changed = entries.find((entry) => !isWhole(entry));
-  if (changed)
+export async function checkRecords(
+  lines: Lines,
+  tell: TellBring,
+): Promise<Checked | { readonly refusal: Refusal }> {
+  const reader = new RecordsReader();
+  const [people, photos]: [Held[], Photo[]] = [[], []];
+  const [visits, erased] = [new Set<string>(), new Set<string>()];
+  let [entries, of] = [0, 0];
+  for await (const text of lines()) {
+    const taken = reader.take(text);
+    if (taken.is === "refused") return taken;
+    if (taken.is === "counts") of = taken.counts.entries;
+    if (taken.is === "person") people.push(taken.person);
+    if (taken.is === "photo") photos.push(taken.photo);
+    if (taken.is !== "entry") continue;
+    const { entry } = taken;
+    const refusal = faultOf(entry);
+    if (refusal) return { refusal };
+    if (entry.body.at === OF_VISIT.begun) visits.add(entry.subject);
+    if (entry.kind === ERASED) erased.add(entry.subject);
+    entries += 1;
+    tell("looked-at", entries, of);
+  }
+  const refusal = reader.ends();
+  return refusal ? { refusal } : { people, photos, entries, visits, erased };
+}
+
+function faultOf(entry: Entry): Refusal | undefined {
+  if (!isWhole(entry))
     return {
-      ok: false,
-      where: `entry ${changed.id}`,
+      where: `entry ${entry.id}`,
       read: "something else than was recorded",
       allowed: "entries as they were written",
     };
-  const far = entries.find(({ body }) => typeof body.at === "string" && FAR_IN_A_LIST.test(body.at));
-  if (far)
-    return {
-      ok: false,
-      where: `entry ${far.id}`,
-      read: `the place ${String(far.body.at).slice(0, 60)}`,
-      allowed: "places at most 999 items into a list",
-    };
-  const people = await notErased(practice.store, added, entries);
-  const everyone = [...(await practice.store.people()), ...people];
-  const cards = await Promise.all(
-    [...grouped(entries, ({ subject }) => subject)].filter(isVisit).map(async ([subject, own]) => {
-      const here = await practice.store.entriesOf(subject);
-      return cardOf(subject, [...here, ...own], everyone, practice.machine);
-    }),
-  );
-  await before();
-  await practice.store.keep({ entries, people, cards });
-  await practice.heard();
-  practice.actions.add("brought in", "a file");
-  return { ok: true, entries: entries.length };
+  const { at } = entry.body;
+  return typeof at === "string" && FAR_IN_A_LIST.test(at)
+    ? {
+        where: `entry ${entry.id}`,
+        read: `the place ${at.slice(0, 60)}`,
+        allowed: "places at most 999 items into a list",
+      }
+    : undefined;
 }
 
-/** A visit was begun; what else has a graph of its own is in no list. */
-const isVisit = ([, own]: readonly [string, readonly Entry[]]): boolean =>
-  own.some(({ body }) => body.at === OF_VISIT.begun);
+/**
+ * What was checked, into the store. Who was erased, here or there, stays erased. Cards are made anew from the entries. Up to
+ * `KEPT_AT_ONCE` entries all of it is kept or none; above, a note says that it is not whole until it is.
+ */
+export async function keepRecords(
+  store: Store,
+  machine: Machine,
+  lines: Lines,
+  checked: Checked,
+  tell: TellBring,
+): Promise<void> {
+  const people = await notErased(store, checked);
+  const held = grouped([...(await store.people()), ...people], ({ person }) => person);
+  const listed = (visits: Iterable<string>, coming: readonly Entry[]) =>
+    cardsOf(store, machine, visits, held, coming);
+  const isMany = checked.entries > KEPT_AT_ONCE;
+  if (isMany) await store.note(BRINGING, "yes");
+  let kept = 0;
+  for await (const entries of entriesIn(lines)) {
+    const cards = isMany ? [] : await listed(checked.visits, entries);
+    await store.keep({ entries, people: kept === 0 ? people : [], cards });
+    kept += entries.length;
+    tell("kept", kept, checked.entries);
+  }
+  if (!isMany) return;
+  const visits = [...checked.visits];
+  for (let at = 0; at < visits.length; at += LISTED_AT_ONCE) {
+    const some = visits.slice(at, at + LISTED_AT_ONCE);
+    await store.keep({ entries: [], cards: await listed(some, []) });
+    tell("listed", at + some.length, visits.length);
+  }
+  await store.note(BRINGING, "");
+}
 
-async function notErased(store: Store, people: readonly Held[], entries: readonly Entry[]) {
-  const there = new Set(entries.filter(({ kind }) => kind === ERASED).map(({ subject }) => subject));
-  const erased = await Promise.all(
+/** Visits whose cards are made and kept together. Working value. */
+const LISTED_AT_ONCE = 200;
+
+/** In pieces of `KEPT_AT_ONCE`, one of nothing where there are none. */
+async function* entriesIn(lines: Lines): AsyncGenerator<readonly Entry[]> {
+  const reader = new RecordsReader();
+  let piece: Entry[] = [];
+  let isNone = true;
+  for await (const text of lines()) {
+    const taken = reader.take(text);
+    if (taken.is !== "entry") continue;
+    piece.push(taken.entry);
+    if (piece.length < KEPT_AT_ONCE) continue;
+    yield piece;
+    [piece, isNone] = [[], false];
+  }
+  if (piece.length > 0 || isNone) yield piece;
+}
+
+/** Cards of the visits, out of what is here and what comes with it. */
+async function cardsOf(
+  store: Store,
+  machine: Machine,
+  visits: Iterable<string>,
+  held: ReadonlyMap<string, readonly Held[]>,
+  coming: readonly Entry[],
+): Promise<readonly Card[]> {
+  const reveal = (value: unknown) => revealFrom((person) => held.get(person) ?? [], value);
+  const bySubject = grouped(coming, ({ subject }) => subject);
+  return Promise.all(
+    [...visits].map(async (subject) => {
+      const all = new Map(
+        [...(await store.entriesOf(subject)), ...(bySubject.get(subject) ?? [])].map((one) => [
+          one.hash,
+          one,
+        ]),
+      );
+      return cardOf(subject, [...all.values()], reveal, machine);
+    }),
+  );
+}
+
+async function notErased(store: Store, { people, erased }: Checked): Promise<readonly Held[]> {
+  const gone = await Promise.all(
     people.map(
       async ({ person }) =>
-        there.has(person) || (await store.entriesOf(person)).some(({ kind }) => kind === ERASED),
+        erased.has(person) || (await store.entriesOf(person)).some(({ kind }) => kind === ERASED),
     ),
   );
-  return people.filter((_, at) => !erased[at]);
+  return people.filter((_, at) => !gone[at]);
 }

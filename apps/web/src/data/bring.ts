@@ -1,7 +1,8 @@
 import { NotRead, openPack, type Pack } from "@treewright/zip/read.ts";
-import type { Practice } from "../practice/practice.ts";
-import { type Photo, photoPath, type Refusal, readRecords } from "../records.ts";
-import { bringRecords } from "./bring-records.ts";
+import type { Machine } from "../practice/machine.ts";
+import { type Photo, photoPath, RECORD_LIMITS, type Refusal, type Store } from "../records.ts";
+import { checkRecords, keepRecords, type TellBring } from "./bring-records.ts";
+import { LineTooLong, linesIn, piecesOf } from "./lines.ts";
 import { COPY_LIMITS, RECORDS_FILE } from "./pack.ts";
 
 export type Brought =
@@ -10,54 +11,62 @@ export type Brought =
 
 /** The first bytes of every ZIP that holds a file (its published format, 4.3.7). */
 const ZIP_BEGINS = "PK\u0003\u0004";
+/** Above what a line of records may have in bytes, so that the records' own refusal comes first. */
+const MOST_LETTERS = 2 * RECORD_LIMITS.entryBytes;
 
-/** A copy that this app wrote, or the file of records out of it: all of it or nothing. */
-export async function bring(practice: Practice, file: Blob): Promise<Brought> {
+/**
+ * A copy that this app wrote, or the file of records out of it: all of it or nothing. It is read twice, piece by piece: once to look
+ * at all of it, once to keep it. Whoever shows the practice has to hear of it after.
+ */
+export async function bring(
+  store: Store,
+  machine: Machine,
+  file: Blob,
+  tell: TellBring = () => undefined,
+): Promise<Brought> {
   try {
     const isPack = (await file.slice(0, ZIP_BEGINS.length).text()) === ZIP_BEGINS;
-    return isPack ? await bringPack(practice, file) : await bringLines(practice, file);
+    return isPack
+      ? await bringPack(store, machine, file, tell)
+      : await bringLines(store, machine, file, tell);
   } catch (error) {
     if (error instanceof NotRead) return { ok: false, ...inWords(error) };
+    if (error instanceof LineTooLong) return { ok: false, ...lineTooLong(error) };
     throw error;
   }
 }
 
-async function bringLines(practice: Practice, file: Blob): Promise<Brought> {
+async function bringLines(store: Store, machine: Machine, file: Blob, tell: TellBring): Promise<Brought> {
   if (file.size > COPY_LIMITS.recordsBytes) return { ok: false, ...tooLong(file.size) };
-  const text = await file.text();
-  const read = readRecords(text.split(/\r?\n/));
-  if (!read.ok) return { ok: false, ...firstOf(read.refusals) };
-  const brought = await bringRecords(practice, read.records);
-  if (!brought.ok) return brought;
-  const { photos } = read.records;
-  const here = new Set((await practice.store.photos()).map(({ hash }) => hash));
-  return { ...brought, photos: 0, photosNotBeside: photos.filter(({ hash }) => !here.has(hash)).length };
+  const lines = () => linesIn(piecesOf(file), MOST_LETTERS);
+  const checked = await checkRecords(lines, tell);
+  if ("refusal" in checked) return { ok: false, ...checked.refusal };
+  await keepRecords(store, machine, lines, checked, tell);
+  const here = new Set((await store.photos()).map(({ hash }) => hash));
+  const photosNotBeside = checked.photos.filter(({ hash }) => !here.has(hash)).length;
+  return { ok: true, entries: checked.entries, photos: 0, photosNotBeside };
 }
 
 /** Every photo is looked at before the first is put: what is refused leaves nothing behind. Then photos, then what cites them. */
-async function bringPack(practice: Practice, file: Blob): Promise<Brought> {
+async function bringPack(store: Store, machine: Machine, file: Blob, tell: TellBring): Promise<Brought> {
   const pack = await openPack(file, COPY_LIMITS);
-  const text = new TextDecoder().decode(await pack.bytesOf(RECORDS_FILE, COPY_LIMITS.recordsBytes));
-  const read = readRecords(text.split(/\r?\n/));
-  if (!read.ok) return { ok: false, ...firstOf(read.refusals) };
-  const { photos } = read.records;
-  for (const photo of photos) {
-    const refusal = await faultOf(pack, photo);
+  const lines = () => linesIn(pack.piecesOf(RECORDS_FILE, COPY_LIMITS.recordsBytes), MOST_LETTERS);
+  const checked = await checkRecords(lines, tell);
+  if ("refusal" in checked) return { ok: false, ...checked.refusal };
+  const paths = new Set(pack.paths);
+  for (const photo of checked.photos) {
+    const refusal = await faultOf(pack, paths, photo);
     if (refusal) return { ok: false, ...refusal };
   }
-  const brought = await bringRecords(practice, read.records, async () => {
-    for (const photo of photos)
-      await practice.store.keepPhoto({
-        ...photo,
-        content: await pack.bytesOf(photoPath(photo), photo.bytes),
-      });
-  });
-  return brought.ok ? { ...brought, photos: photos.length, photosNotBeside: 0 } : brought;
+  for (const photo of checked.photos)
+    await store.keepPhoto({ ...photo, content: await pack.bytesOf(photoPath(photo), photo.bytes) });
+  await keepRecords(store, machine, lines, checked, tell);
+  return { ok: true, entries: checked.entries, photos: checked.photos.length, photosNotBeside: 0 };
 }
 
-async function faultOf(pack: Pack, photo: Photo): Promise<Refusal | undefined> {
+async function faultOf(pack: Pack, paths: ReadonlySet<string>, photo: Photo): Promise<Refusal | undefined> {
   const where = photoPath(photo);
-  if (!pack.paths.includes(where))
+  if (!paths.has(where))
     return {
       where,
       read: "no such file in the copy",
@@ -71,12 +80,16 @@ async function faultOf(pack: Pack, photo: Photo): Promise<Refusal | undefined> {
     : { where, read: "other bytes than were recorded", allowed: "the photo whose SHA-256 its name tells" };
 }
 
-const firstOf = ([first]: readonly Refusal[]): Refusal => first ?? { where: "", read: "", allowed: "" };
-
 const tooLong = (bytes: number): Refusal => ({
   where: RECORDS_FILE,
   read: `${bytes} bytes`,
   allowed: `at most ${COPY_LIMITS.recordsBytes} bytes`,
+});
+
+const lineTooLong = ({ line }: LineTooLong): Refusal => ({
+  where: `line ${line}`,
+  read: "a line without an end",
+  allowed: `at most ${RECORD_LIMITS.entryBytes} bytes`,
 });
 
 function inWords({ why, read }: NotRead): Refusal {
@@ -105,7 +118,7 @@ function inWords({ why, read }: NotRead): Refusal {
     "too-big": {
       where: `"${shown}"`,
       read: "more bytes, unpacked, than were told",
-      allowed: `at most ${COPY_LIMITS.bytes / 1e9} GB unpacked, ${COPY_LIMITS.recordsBytes / 1e6} MB of them records, and each photo as long as the records tell`,
+      allowed: `at most ${COPY_LIMITS.bytes / 1e9} GB unpacked, ${COPY_LIMITS.recordsBytes / 1e9} GB of them records, and each photo as long as the records tell`,
     },
     "not-there": {
       where: "the whole file",

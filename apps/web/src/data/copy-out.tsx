@@ -1,15 +1,18 @@
+import { proxy } from "comlink";
 import { useEffect, useRef, useState } from "react";
 import { handOut, today } from "../case/open-save.ts";
 import { useWords } from "../catalogue/use-words.ts";
+import { DATA_BASE } from "../practice/machine.ts";
 import type { Practice } from "../practice/practice.ts";
+import { besideThePage } from "./beside.ts";
 import { makePapers } from "./make-papers.ts";
-import { copyOf, type Papers } from "./pack.ts";
+import type { Papers } from "./pack.ts";
 
 const NO_PAPERS: Papers = { made: new Map(), without: [] };
 
 /**
  * One key that copies everything. Papers are made first and hold nothing up; then what is on its way to the disk is waited for, and
- * the copy is made of what is there. Leaving the screen ends it, and nothing was copied.
+ * the copy is made of what is there; what is read meanwhile is written after it. Leaving the screen ends it, and nothing was copied.
  */
 export function CopyOut({ practice, onDone }: { practice: Practice; onDone: () => void }) {
   const { copy } = useWords();
@@ -17,11 +20,11 @@ export function CopyOut({ practice, onDone }: { practice: Practice; onDone: () =
   const [said, setSaid] = useState("");
   const [busy, setBusy] = useState(false);
   const stop = useRef<AbortController>(null);
-  const here = useRef(true);
+  const here = useRef(new AbortController());
   useEffect(() => {
-    here.current = true;
+    here.current = new AbortController();
     return () => {
-      here.current = false;
+      here.current.abort();
       stop.current?.abort();
     };
   }, []);
@@ -38,11 +41,16 @@ export function CopyOut({ practice, onDone }: { practice: Practice; onDone: () =
     setBusy(true);
     try {
       const made = await papers();
-      if (!here.current) return;
-      setSaid(copy.packing);
+      const { signal } = here.current;
+      if (signal.aborted) return;
+      setSaid(copy.packing(0, practice.shown.get().visits.length));
       const bytes = await practice.inTurn(async () => {
         const now = new Date(practice.machine.now());
-        const pack = await copyOf(practice.store, made, now);
+        const tell = proxy((visits: number, of: number) => setSaid(copy.packing(visits, of)));
+        const pack = await besideThePage(
+          (copying) => copying.copy(DATA_BASE, made, now.getTime(), tell),
+          signal,
+        );
         handOut(`treewright-${today(now)}.zip`, pack, "application/zip");
         await practice.copied();
         return pack.size;

@@ -1,27 +1,30 @@
 import { type PackedFile, packed } from "@treewright/zip/write.ts";
+import { listed, VISIT } from "../practice/card.ts";
 import {
+  type Beside,
+  besideOf,
+  CopyTexts,
   type Entry,
   endsOf,
-  grouped,
-  linesOf,
-  pageOf,
+  firstLineOf,
+  type Held,
+  type Photo,
   photoPath,
-  type Records,
   type Store,
   type ToldPaper,
-  tablesOf,
-  visitsTold,
+  visitTold,
 } from "../records.ts";
+import { GrowingText } from "./growing.ts";
 
 /** Where the records lie in a copy. */
 export const RECORDS_FILE = "records.jsonl";
 
-/** What one copy may hold. Working limits, no source: what a browser still unpacks on a phone, far above a practice of ten years. */
+/** What one copy may hold. Working limits, no source: far above a practice of many years (30,000 visits with 2 million entries: 1.3 GB of records). */
 export const COPY_LIMITS = {
   files: 50_000,
-  bytes: 4_000_000_000,
-  /** Of the records' text: a browser's longest text is about 500 MB. */
-  recordsBytes: 400_000_000,
+  bytes: 8_000_000_000,
+  /** Of the records' text. */
+  recordsBytes: 3_000_000_000,
 } as const;
 
 /** A paper that was made for a copy. */
@@ -41,44 +44,78 @@ export interface Papers {
   readonly without: readonly string[];
 }
 
-/** Everything of a store as one ZIP: records, photos, papers, tables, and a page that opens without the app. */
-export async function copyOf(store: Store, papers: Papers, now: Date): Promise<Blob> {
-  const records = await recordsOf(store);
-  return packed(filesOf(store, records, papers, now), now);
-}
+/** How far a copy has come: visits told, of how many. */
+export type TellCopy = (visits: number, of: number) => void;
 
-async function recordsOf(store: Store): Promise<Records> {
-  const entries: Entry[] = [];
-  for await (const piece of store.everyEntry()) entries.push(...piece);
-  return { people: await store.people(), photos: await store.photos(), entries };
-}
-
-async function* filesOf(
+/**
+ * Everything of a store as one ZIP: records, photos, papers, tables, and a page that opens without the app. Visits and entries are
+ * read in pieces and written as they come: nothing grows in memory with their number but the list of visits and the names.
+ */
+export async function copyOf(
   store: Store,
-  records: Records,
   papers: Papers,
   now: Date,
-): AsyncGenerator<PackedFile> {
-  const made = stillTrue(papers, records.entries);
-  const visits = visitsTold(records, made);
-  const page = { madeAt: now.toISOString(), without: papers.without };
-  yield { path: "index.html", content: pageOf(visits, page) };
-  yield { path: RECORDS_FILE, content: `${[...linesOf(records)].join("\n")}\n` };
-  yield* tablesOf(visits, records.people);
-  for (const ofVisit of made.values()) yield* ofVisit;
-  for (const photo of records.photos) {
+  tell: TellCopy = () => undefined,
+): Promise<Blob> {
+  return packed(filesOf(store, papers, now, tell), now);
+}
+
+async function* filesOf(store: Store, papers: Papers, now: Date, tell: TellCopy): AsyncGenerator<PackedFile> {
+  const people = await store.people();
+  const photos = await store.photos();
+  const told = await visitsOf(store, papers, besideOf(people, photos, new Map()), now, tell);
+  for (const [path, text] of told.texts) yield { path, content: text.whole() };
+  yield { path: RECORDS_FILE, content: await recordsOf(store, people, photos) };
+  yield* told.papers;
+  for (const photo of photos) {
     const kept = await store.photo(photo.hash);
     if (kept === undefined) throw new Error(`the photo ${photo.hash} is listed and not there`);
     yield { path: photoPath(photo), content: kept.content };
   }
 }
 
-/** Papers of a visit that was written to while they were being made are of another visit than the records tell: they stay out. */
-function stillTrue({ made }: Papers, entries: readonly Entry[]): ReadonlyMap<string, readonly MadePaper[]> {
-  const bySubject = grouped(entries, ({ subject }) => subject);
-  return new Map(
-    [...made].flatMap(([subject, { ends, papers }]) =>
-      endsOf(bySubject.get(subject) ?? []).join() === ends ? [[subject, papers] as const] : [],
-    ),
-  );
+/** Pages and tables by their path, and the papers that are still true of their visits. */
+async function visitsOf(store: Store, { made, without }: Papers, beside: Beside, now: Date, tell: TellCopy) {
+  const visits = (await store.cards(VISIT)).map(listed).reverse();
+  const list = visits.map(({ subject, day, horseName }) => ({ subject, day, horse: horseName }));
+  const copy = new CopyTexts(list, { madeAt: now.toISOString(), without });
+  const texts = new Map<string, GrowingText>();
+  const put = (pieces: ReturnType<CopyTexts["begin"]>): void => {
+    for (const { path, text } of pieces) {
+      const file = texts.get(path) ?? new GrowingText();
+      texts.set(path, file);
+      file.add(text);
+    }
+  };
+  const papers: MadePaper[] = [];
+  put(copy.begin());
+  for (const [at, { subject }] of visits.entries()) {
+    const own = await store.entriesOf(subject);
+    const ofVisit = stillTrue(made.get(subject), own);
+    papers.push(...ofVisit);
+    put(copy.visit(visitTold(subject, own, { ...beside, papers: new Map([[subject, ofVisit]]) })));
+    tell(at + 1, visits.length);
+  }
+  put(copy.end([...beside.held.values()].flat()));
+  return { texts, papers };
 }
+
+/** The records' text. Its first line tells how many of each there are, which is known at the end. */
+async function recordsOf(store: Store, people: readonly Held[], photos: readonly Photo[]): Promise<Blob> {
+  const text = new GrowingText();
+  const add = (lines: readonly unknown[]) =>
+    text.add(lines.map((one) => `${JSON.stringify(one)}\n`).join(""));
+  add(people);
+  add(photos);
+  let entries = 0;
+  for await (const piece of store.everyEntry()) {
+    add(piece);
+    entries += piece.length;
+  }
+  const counts = { people: people.length, photos: photos.length, entries };
+  return new Blob([`${firstLineOf(counts)}\n`, text.whole()]);
+}
+
+/** Papers of a visit that was written to while they were being made are of another visit than the records tell: they stay out. */
+const stillTrue = (made: VisitPapers | undefined, own: readonly Entry[]): readonly MadePaper[] =>
+  made !== undefined && endsOf(own).join() === made.ends ? made.papers : [];

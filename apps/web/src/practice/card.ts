@@ -3,14 +3,12 @@ import {
   committedSchema,
   type Entry,
   GRAPH_KINDS,
-  type Held,
   standingOf,
   type VisitLine,
   visitDraft,
   visitLine,
 } from "../records.ts";
 import type { Machine } from "./machine.ts";
-import { revealFrom } from "./reveal.ts";
 
 export const VISIT = "visit";
 const OWNER = "visit.owner";
@@ -26,12 +24,11 @@ export interface ListedVisit extends VisitLine {
 export function cardOf(
   subject: string,
   entries: readonly Entry[],
-  people: readonly Held[],
+  reveal: (value: unknown) => string | undefined,
   machine: Machine,
 ): Card {
   const day = new Date(machine.now()).toISOString().slice(0, 10);
   const standing = standingOf(entries, GRAPH_KINDS);
-  const reveal = (value: unknown) => revealFrom(people, value);
   const line = visitLine(visitDraft(standing, reveal, day), subject);
   const owner = committedSchema.safeParse(standing.get(OWNER)?.entries[0]?.value);
   return {

@@ -1,5 +1,8 @@
 import { ID_CHANCE_BYTES, SALT_BYTES, uuidV7 } from "../records.ts";
 
+/** Name under which a browser keeps the practice of this device. */
+export const DATA_BASE = "treewright";
+
 /** Clock, chance and zone of this device: what core is told and never asks. */
 export interface Machine {
   /** Milliseconds since 1970. */

@@ -76,7 +76,7 @@ export class Practice {
     });
   }
 
-  readonly reveal = (value: unknown): string | undefined => revealFrom(this.people, value);
+  readonly reveal = (value: unknown): string | undefined => revealFrom(() => this.people, value);
 
   /**
    * One after the other: two written at once would not have seen each other, and people would be asked to decide between them;
@@ -175,6 +175,12 @@ export class Practice {
     this.shown.change({ visits: (await this.store.cards(VISIT)).map(listed) });
   }
 
+  /** A file was brought in beside the page. */
+  async heardOfFile(): Promise<void> {
+    await this.heard();
+    this.actions.add("brought in", "a file");
+  }
+
   private async orTrouble(act: () => Promise<void>): Promise<void> {
     try {
       await act();
@@ -193,7 +199,7 @@ export class Practice {
     people: readonly Held[],
   ) {
     const everyone = [...this.people, ...people];
-    const card = cardOf(subject, all, everyone, this.machine);
+    const card = cardOf(subject, all, (value) => revealFrom(() => everyone, value), this.machine);
     await this.orTrouble(() => this.store.keep({ entries, people, cards: [card] }));
     this.people = everyone;
     const written = (await writtenSince(this.store)).add(subject);

@@ -5,7 +5,7 @@ import { OF_VISIT } from "../../survey/recorded/places.ts";
 import { HORSE_ANSWERS, SADDLE_ANSWERS, WORK_ANSWERS } from "../../terms/answers.ts";
 import { said, words } from "./markup.ts";
 import { PAGE_STYLE } from "./page-style.ts";
-import { inWords, ofVisitIn, saidIn, type Told, type ToldVisit } from "./visit-told.ts";
+import { inWords, type ListedForCopy, ofVisitIn, saidIn, type Told, type ToldVisit } from "./visit-told.ts";
 
 /** What the page says of the copy itself. */
 export interface CopyTold {
@@ -15,64 +15,94 @@ export interface CopyTold {
   readonly without: readonly string[];
 }
 
-/**
- * Every visit on one page of HTML that opens without the program: no script, nothing asked of anywhere, everything that was typed
- * escaped. Its own policy says the same to the browser. Photos and papers are links to the files beside it.
+/** Visits on one page. Working limit, no source: a page that an old tablet still opens, and a practice of some years. */
+export const VISITS_ON_PAGE = 500;
+
+/** The page that the visit at this place of the list stands on. */
+export const pageAt = (at: number): string =>
+  at < VISITS_ON_PAGE ? "index.html" : `visits-${Math.floor(at / VISITS_ON_PAGE) + 1}.html`;
+
+/*
+ * Visits as pages of HTML that open without the program: no script, nothing asked of anywhere, everything that was typed escaped. Each
+ * page's own policy says the same to the browser. Photos and papers are links to the files beside it.
  */
-export function pageOf(visits: readonly ToldVisit[], { madeAt, without }: CopyTold): string {
+
+/** What the first page begins with: what the copy is, and the list of all visits. */
+export function pageBegins(listed: readonly ListedForCopy[], { madeAt, without }: CopyTold): string {
+  const more = listed.length > VISITS_ON_PAGE;
   return [
-    "<!doctype html>",
-    '<html lang="en">',
-    "<head>",
-    '<meta charset="utf-8">',
-    `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'">`,
-    '<meta name="referrer" content="no-referrer">',
-    '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    "<title>Visits, copied from Treewright</title>",
-    `<style>${PAGE_STYLE}</style>`,
-    "</head>",
-    "<body>",
+    ...HEAD,
     "<header>",
     "<h1>Visits</h1>",
-    `<p>Copied from Treewright: ${words(moment(madeAt))}. ${counted(visits.length, "visit")}. Names stand here in plain text: keep this as you keep the book that it replaces.</p>`,
+    `<p>Copied from Treewright: ${words(moment(madeAt))}. ${counted(listed.length, "visit")}. Names stand here in plain text: keep this as you keep the book that it replaces.</p>`,
     "<p>What was read says nothing by itself. Vet, maker, licensed practice and local rules come first.</p>",
     "<p>Beside this page: <code>records.jsonl</code>, everything as it was recorded, which Treewright reads back; <code>tables</code>, for a spreadsheet; <code>photos</code>; <code>papers</code>.</p>",
+    ...(more
+      ? [`<p>The latest ${VISITS_ON_PAGE} visits stand on this page, the others on pages beside it.</p>`]
+      : []),
     ...(without.length === 0 ? [] : [list(without.map((one) => said(one)))]),
     "</header>",
-    `<nav aria-label="Visits"><ol>${visits.map(inList).join("\n")}</ol></nav>`,
+    `<nav aria-label="Visits"><ol>${listed.map(inList).join("\n")}</ol></nav>`,
     "<main>",
-    ...visits.map(section),
-    "</main>",
-    "</body>",
-    "</html>",
     "",
   ].join("\n");
 }
+
+/** What a further page begins with. */
+export const furtherPageBegins = (): string =>
+  [
+    ...HEAD,
+    "<header>",
+    "<h1>Earlier visits</h1>",
+    '<p><a href="index.html">List of all visits</a></p>',
+    "</header>",
+    "<main>",
+    "",
+  ].join("\n");
+
+export const PAGE_ENDS = "</main>\n</body>\n</html>\n";
+
+const HEAD = [
+  "<!doctype html>",
+  '<html lang="en">',
+  "<head>",
+  '<meta charset="utf-8">',
+  `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'">`,
+  '<meta name="referrer" content="no-referrer">',
+  '<meta name="viewport" content="width=device-width, initial-scale=1">',
+  "<title>Visits, copied from Treewright</title>",
+  `<style>${PAGE_STYLE}</style>`,
+  "</head>",
+  "<body>",
+] as const;
 
 const counted = (count: number, name: string): string => `${count} ${name}${count === 1 ? "" : "s"}`;
 const list = (items: readonly string[]): string =>
   `<ul>${items.map((one) => `<li>${one}</li>`).join("")}</ul>`;
 
 /** An id is checked where records are read; what is not one gets no address. */
-const nameOf = ({ subject }: ToldVisit): string => (/^[0-9a-f-]{36}$/.test(subject) ? `v-${subject}` : "v");
+const nameOf = ({ subject }: { subject: string }): string =>
+  /^[0-9a-f-]{36}$/.test(subject) ? `v-${subject}` : "v";
 
-const titleOf = (visit: ToldVisit): string => saidIn(visit, "horses[0].name") || "a horse without a name";
+const NO_NAME = "a horse without a name";
 
 /** Letters of a name in the list of visits; its section has all of them. */
 const LONGEST_IN_LIST = 80;
 
-const inList = (visit: ToldVisit): string => {
-  const [day, title] = [saidIn(visit, "visit.date"), titleOf(visit)].map((text) =>
+const inList = (visit: ListedForCopy, at: number): string => {
+  const [day = "", title = ""] = [visit.day, visit.horse || NO_NAME].map((text) =>
     text.length > LONGEST_IN_LIST ? `${text.slice(0, LONGEST_IN_LIST)}…` : text,
   );
-  return `<li><a href="#${nameOf(visit)}">${said(day ?? "")} ${said(title ?? "")}</a></li>`;
+  const page = at < VISITS_ON_PAGE ? "" : pageAt(at);
+  return `<li><a href="${page}#${nameOf(visit)}">${said(day)} ${said(title)}</a></li>`;
 };
 
-function section(visit: ToldVisit): string {
+/** One visit. */
+export function section(visit: ToldVisit): string {
   const finished = ofVisitIn(visit, OF_VISIT.finished);
   return [
     `<section id="${nameOf(visit)}">`,
-    `<h2>${said(titleOf(visit))}</h2>`,
+    `<h2>${said(saidIn(visit, "horses[0].name") || NO_NAME)}</h2>`,
     ...(saidIn(visit, "invented") === "true" ? ["<p><strong>An invented example.</strong></p>"] : []),
     pairs([
       ["Day", saidIn(visit, "visit.date")],
@@ -88,6 +118,7 @@ function section(visit: ToldVisit): string {
     ...beside(visit),
     ...readings(visit),
     "</section>",
+    "",
   ].join("\n");
 }
 

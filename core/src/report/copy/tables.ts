@@ -1,4 +1,4 @@
-import { type Cell, csvOf } from "../../engine/csv.ts";
+import { type Cell, csvHead, csvRow } from "../../engine/csv.ts";
 import type { Held } from "../../records/personal.ts";
 import { OF_VISIT } from "../../survey/recorded/places.ts";
 import { inWords, ofVisitIn, saidIn, type Told, type ToldVisit } from "./visit-told.ts";
@@ -107,29 +107,52 @@ export const PERSON_COLUMNS: readonly Column<Held & { readonly visits: readonly 
   },
 ];
 
-/** The tables by their path in the copy. */
-export function tablesOf(
-  visits: readonly ToldVisit[],
-  people: readonly Held[],
-): readonly { readonly path: string; readonly content: string }[] {
-  const readings = visits.flatMap((visit) =>
-    [...visit.said, ...visit.ofVisit.values()].map((told) => ({ visit, told })),
-  );
-  const persons = people.map((one) => ({
-    ...one,
-    visits: visits.filter((visit) => names(visit, one)).map(({ subject }) => subject),
-  }));
+/** Text that comes next in a file of the copy, by the file's path in it. */
+export interface Piece {
+  readonly path: string;
+  readonly text: string;
+}
+
+const PATHS = {
+  visits: "tables/visits.csv",
+  readings: "tables/readings.csv",
+  people: "tables/people.csv",
+} as const;
+
+/** What the tables begin with. */
+export function tablesBegin(): readonly Piece[] {
+  const head = <Row>(path: string, columns: readonly Column<Row>[]): Piece => ({
+    path,
+    text: csvHead(columns.map(({ name }) => name)),
+  });
   return [
-    { path: "tables/visits.csv", content: tableOf(VISIT_COLUMNS, visits) },
-    { path: "tables/readings.csv", content: tableOf(READING_COLUMNS, readings) },
-    { path: "tables/people.csv", content: tableOf(PERSON_COLUMNS, persons) },
+    head(PATHS.visits, VISIT_COLUMNS),
+    head(PATHS.readings, READING_COLUMNS),
+    head(PATHS.people, PERSON_COLUMNS),
   ];
 }
 
-const names = ({ said }: ToldVisit, { person }: Held): boolean => said.some((one) => one.person === person);
+/** A visit's rows. */
+export function visitRows(visit: ToldVisit): readonly Piece[] {
+  const readings = [...visit.said, ...visit.ofVisit.values()].map((told) => ({ visit, told }));
+  return [
+    { path: PATHS.visits, text: rowOf(VISIT_COLUMNS, visit) },
+    { path: PATHS.readings, text: readings.map((one) => rowOf(READING_COLUMNS, one)).join("") },
+  ];
+}
 
-const tableOf = <Row>(columns: readonly Column<Row>[], rows: readonly Row[]): string =>
-  csvOf([columns.map(({ name }) => name), ...rows.map((row) => columns.map(({ of }) => of(row)))]);
+/** A row for each name that is held. visits: of a person, by the person's id. */
+export const personRows = (
+  people: readonly Held[],
+  visits: ReadonlyMap<string, readonly string[]>,
+): readonly Piece[] =>
+  people.map((one) => ({
+    path: PATHS.people,
+    text: rowOf(PERSON_COLUMNS, { ...one, visits: visits.get(one.person) ?? [] }),
+  }));
+
+const rowOf = <Row>(columns: readonly Column<Row>[], row: Row): string =>
+  csvRow(columns.map(({ of }) => of(row)));
 
 /** The page of reference, as Markdown. */
 export function describeTables(): string {
@@ -146,13 +169,9 @@ export function describeTables(): string {
     ].join("\n");
   return [
     HEAD,
-    section("tables/visits.csv", "One row for each visit, the latest day first.", VISIT_COLUMNS),
-    section(
-      "tables/readings.csv",
-      "One row for each place of a visit that something stands at.",
-      READING_COLUMNS,
-    ),
-    section("tables/people.csv", "One row for each name that is still held.", PERSON_COLUMNS),
+    section(PATHS.visits, "One row for each visit, the latest day first.", VISIT_COLUMNS),
+    section(PATHS.readings, "One row for each place of a visit that something stands at.", READING_COLUMNS),
+    section(PATHS.people, "One row for each name that is still held.", PERSON_COLUMNS),
   ].join("\n");
 }
 

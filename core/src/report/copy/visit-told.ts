@@ -53,46 +53,61 @@ export interface ToldVisit {
   readonly entries: number;
 }
 
-/** Every visit of the records, the latest day first. papers: by the visit's subject. */
+/** What a visit is told with: who is held, by person; the photos, by hash; papers, by the visit's subject. */
+export interface Beside {
+  readonly held: ReadonlyMap<string, readonly Held[]>;
+  readonly photos: ReadonlyMap<string, Photo>;
+  readonly papers: ReadonlyMap<string, readonly ToldPaper[]>;
+}
+
+export const besideOf = (
+  people: readonly Held[],
+  photos: readonly Photo[],
+  papers: Beside["papers"],
+): Beside => ({
+  held: grouped(people, ({ person }) => person),
+  photos: new Map(photos.map((photo) => [photo.hash, photo])),
+  papers,
+});
+
+/** Every visit of the records, the latest day first. */
 export function visitsTold(
   { entries, people, photos }: Records,
-  papers: ReadonlyMap<string, readonly ToldPaper[]>,
+  papers: Beside["papers"],
 ): readonly ToldVisit[] {
+  const beside = besideOf(people, photos, papers);
   return [...grouped(entries, ({ subject }) => subject)]
     .filter(([, own]) => own.some(({ body }) => body.at === OF_VISIT.begun))
-    .map(([subject, own]) => visitTold(subject, own, people, photos, papers.get(subject) ?? []))
+    .map(([subject, own]) => visitTold(subject, own, beside))
     .sort((a, b) => (rank(a) < rank(b) ? 1 : -1));
 }
 
 const rank = (visit: ToldVisit): string => `${saidIn(visit, "visit.date")} ${visit.subject}`;
 
-function visitTold(
-  subject: string,
-  own: readonly Entry[],
-  people: readonly Held[],
-  photos: readonly Photo[],
-  papers: readonly ToldPaper[],
-): ToldVisit {
+/** One visit. own: every entry of its subject. */
+export function visitTold(subject: string, own: readonly Entry[], beside: Beside): ToldVisit {
   const all = [...standingOf(own, GRAPH_KINDS).values()].flatMap(({ at, entries, differ }) =>
     entries
       .filter(({ value }) => value !== undefined)
       .slice(0, differ ? undefined : 1)
-      .map(({ entry, value }) => toldOf(at, entry, value, differ, people)),
+      .map(({ entry, value }) => toldOf(at, entry, value, differ, beside.held)),
   );
   const cited = new Set(own.flatMap(({ body }) => JSON.stringify(body).match(/[0-9a-f]{64}/g) ?? []));
   return {
     subject,
     said: all.filter(({ at }) => fieldAt(at) !== undefined).sort(inOrderOfWork),
     ofVisit: new Map(all.filter(({ at }) => fieldAt(at) === undefined).map((one) => [one.at, one])),
-    photos: photos.filter(({ hash }) => cited.has(hash)),
-    papers,
+    photos: [...cited].sort().flatMap((hash) => beside.photos.get(hash) ?? []),
+    papers: beside.papers.get(subject) ?? [],
     entries: own.length,
   };
 }
 
-function toldOf(at: string, entry: Entry, value: unknown, differ: boolean, people: readonly Held[]): Told {
+function toldOf(at: string, entry: Entry, value: unknown, differ: boolean, held: Beside["held"]): Told {
   const committed = committedSchema.safeParse(value);
-  const name = committed.success ? revealed(committed.data, people) : undefined;
+  const name = committed.success
+    ? revealed(committed.data, held.get(committed.data.person) ?? [])
+    : undefined;
   return {
     at,
     part: sectionOf(at)?.title ?? "",
@@ -130,6 +145,19 @@ const isPoints = (value: unknown): value is readonly (readonly (number | string)
     (point) =>
       Array.isArray(point) && point.every((one) => typeof one === "number" || typeof one === "string"),
   );
+
+/** A visit as the list of visits names it. */
+export interface ListedForCopy {
+  readonly subject: string;
+  readonly day: string;
+  readonly horse: string;
+}
+
+export const listedOf = (visit: ToldVisit): ListedForCopy => ({
+  subject: visit.subject,
+  day: saidIn(visit, "visit.date"),
+  horse: saidIn(visit, "horses[0].name"),
+});
 
 /** In the order in which the work asks, places of one asking by their name: so that the same records give the same text. */
 function inOrderOfWork(a: Told, b: Told): number {
