@@ -13,6 +13,7 @@ import { sectionSheetsOf } from "./report/section-sheets.ts";
 import { sheetOf } from "./report/sheet.ts";
 import { templateOf } from "./report/template.ts";
 import type { TemplateData } from "./report/template-data.ts";
+import { ENGLISH, type Tongue } from "./report/tongue.ts";
 import type { Survey } from "./survey/case.ts";
 
 export const PAPER_KINDS = ["letter", "sheet", "calculation", "sections", "template"] as const;
@@ -28,7 +29,7 @@ export interface TemplateAsked {
 /**
  * One paper of an answer as drawing data: what was answered is put in words and handed to the report. `measure` is the
  * width of words in the fonts that will be used. Undefined: all but letter and sheet on a flag, or without a head and a
- * front trace.
+ * front trace. `tongue` is the language of the letter; what the fitter works by is in English.
  */
 export function documentOf(
   kind: PaperKind,
@@ -36,8 +37,9 @@ export function documentOf(
   answer: Answer,
   measure: Measure,
   { face, byHalves = false }: TemplateAsked = {},
+  tongue: Tongue = ENGLISH,
 ): Document | undefined {
-  if (kind === "letter") return letterOf(letterDataOf(survey, answer), measure);
+  if (kind === "letter") return letterOf(letterDataOf(survey, answer, tongue), measure, tongue);
   if (kind === "sheet") return sheetOf(sheetDataOf(survey, answer), measure);
   if (kind === "calculation") return calculationSheetOf(sheetDataOf(survey, answer), measure);
   if (kind === "sections") return sectionsOf(survey, answer, measure);

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { letterDataOf } from "../../core/src/papers/letter.ts";
+import { ENGLISH } from "../../core/src/report/tongue.ts";
 import { firstAnswer, RIDES, surveyOf } from "../answer/examples.ts";
 
 /*
@@ -9,7 +10,7 @@ import { firstAnswer, RIDES, surveyOf } from "../answer/examples.ts";
 const letters = RIDES.map(({ name, horse }) => {
   const survey = surveyOf(name);
   const first = firstAnswer(survey, horse);
-  return { name, horse, answers: first.answers, letter: letterDataOf(survey, first) };
+  return { name, horse, answers: first.answers, letter: letterDataOf(survey, first, ENGLISH) };
 });
 const STOPPED = ["strip-before-riding", "out-till-repaired", "out-for-good"];
 

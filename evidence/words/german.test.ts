@@ -5,6 +5,7 @@ import { TABLES, TRADE_DE } from "../../apps/web/src/catalogue/de/index.ts";
 import { tradeFrom } from "../../apps/web/src/catalogue/trade.ts";
 import { ENGLISH } from "../../apps/web/src/spoken/english.ts";
 import { answersSaid, choicesGiven, hintsSaid, placesSaid, readNextSaid } from "./core-says.ts";
+import { letterSays } from "./letter-says.ts";
 import { refusals } from "./refused.ts";
 import { refusedBeside } from "./refused-tables.ts";
 
@@ -15,6 +16,7 @@ import { refusedBeside } from "./refused-tables.ts";
 
 const problems = refusals();
 const said = [
+  ...letterSays(),
   ...placesSaid(),
   ...hintsSaid(),
   ...answersSaid(),
@@ -23,7 +25,7 @@ const said = [
   ...refusedBeside().flatMap(({ where = "", read, allowed }) => [where, read, allowed]),
 ];
 
-test("every title, question, hint, answer, reason, caution and refusal of core stands in German", () => {
+test("every title, question, hint, answer, reason, caution, refusal and sentence of the letter stands in German", () => {
   expect(said.length).toBeGreaterThan(1000);
   expect([...new Set(said.filter((english) => TRADE_DE.langOf(english) === "en"))]).toEqual([]);
 });
@@ -74,7 +76,7 @@ test("two answers of one question never get the same German word", () => {
 test("figures of a sentence stand in its German, so that no limit is changed by its translation", () => {
   const figures = (text: string) =>
     [...text.matchAll(/\d+([.,]\d+)?/g)].map(([one]) => one.replace(",", ".")).sort();
-  for (const english of [...answersSaid(), ...placesSaid()]) {
+  for (const english of [...answersSaid(), ...placesSaid(), ...letterSays()]) {
     expect(figures(TRADE_DE.said(english).replace("höchstens 2000", "höchstens 2,000")), english).toEqual(
       figures(english),
     );

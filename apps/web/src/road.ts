@@ -59,6 +59,7 @@ export {
   widthOverAllMm,
 } from "@treewright/core/report/screen-parts.ts";
 export { LEVELS as LEVELS_KPA } from "@treewright/core/report/sheet-pressure.ts";
+export { ENGLISH, type Tongue } from "@treewright/core/report/tongue.ts";
 export {
   type BackWidth,
   type FrontBack,

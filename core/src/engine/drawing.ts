@@ -56,7 +56,7 @@ export interface Page {
 
 export interface Document {
   readonly title: string;
-  readonly language: "en";
+  readonly language: string;
   readonly pages: readonly Page[];
 }
 

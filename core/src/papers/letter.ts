@@ -4,6 +4,7 @@ import type { Answered } from "../judge/judgement.ts";
 import { type CautionId, cautionSays } from "../judge/words/cautions.ts";
 import { dayInWords } from "../report/day.ts";
 import type { LetterData } from "../report/letter-data.ts";
+import { type Tongue, told } from "../report/tongue.ts";
 import { aboutPath } from "../survey/about-path.ts";
 import type { Survey } from "../survey/case.ts";
 import type { WorkAnswer } from "../terms/answers.ts";
@@ -41,56 +42,62 @@ const MOVES_THE_HEAD: readonly WorkAnswer[] = [
   "maker",
 ];
 
-/** The owner's letter out of the answers; every sentence is chosen here, no figure is worked out. */
-export function letterDataOf(survey: Survey, answer: Answer): LetterData {
+/**
+ * The owner's letter out of the answers, in this language; every sentence is chosen here, no figure is worked out. What somebody typed
+ * stays as it was typed.
+ */
+export function letterDataOf(survey: Survey, answer: Answer, tongue: Tongue): LetterData {
   const { horse, saddle, work, next } = answer.answers;
   const { practice, visit } = survey;
-  const told = toldOf(answer.answers, answer.horse);
+  const say = (english: string) => told(tongue, english, { HORSE: answer.horse });
+  const said = (parts: readonly string[]) => parts.map(say).join(" ").trim();
+  const each = (all: readonly string[]) => all.map(say);
+  const does = toldOf(answer.answers);
   const why = {
     horse: reasons(horse, survey, answer),
     saddle: reasons(saddle, survey, answer),
     work: reasons(work, survey, answer),
   };
-  const ofHorse = found(horseForOwner(horse.id, answer.horse), why.horse);
-  const said = new Set([...why.horse, ...why.saddle]);
+  const before = new Set([...why.horse, ...why.saddle]);
+  const found = (says: readonly string[], because: readonly string[], more: readonly string[] = []) => ({
+    says: said(says),
+    because: each([...because.slice(0, MOST_REASONS), ...more]),
+  });
   return {
-    facts: letterFacts(survey, answer),
+    facts: letterFacts(survey, answer, tongue),
     practice,
     owner: visit.owner,
-    asked: visit.asked || `Whether this saddle suits ${answer.horse}, and whether its head can be altered.`,
-    horse: { ...ofHorse, because: [...ofHorse.because, ...ofTheHorse(answer)] },
+    asked: visit.asked || say("Whether this saddle suits HORSE, and whether its head can be altered."),
+    horse: found(horseForOwner(horse.id), why.horse, ofTheHorse(answer)),
     saddle: found(saddleForOwner(answer.answers), why.saddle),
     work: found(
-      `${workWords(work.id).heading} ${workMeaning(answer.answers)}`,
-      why.work.filter((one) => !said.has(one)),
+      [workWords(work.id).heading, workMeaning(answer.answers)],
+      why.work.filter((one) => !before.has(one)),
     ),
-    mayIRide: rideForOwner(answer.answers, answer.answers.permitted, answer.horse),
-    willBeDone: [
-      ...told.will,
+    mayIRide: said(rideForOwner(answer.answers, answer.answers.permitted)),
+    willBeDone: each([
+      ...does.will,
       ...panelForOwner(answer.panel),
       ...(next && work.id === "measure-more" ? [`First comes: ${aboutPath(next.path)}.`] : []),
-    ],
-    willNotBeDone: told.not,
-    follows: answer.follows && MOVES_THE_HEAD.includes(work.id) ? followsInWords(answer.follows) : [],
-    nextVisit: `${told.next} ${soonerForOwner(answer.answers, answer.horse)}`.trim(),
-    whoMayDoIt: work.who,
-    limits: limitsOf(survey),
+    ]),
+    willNotBeDone: each(does.not),
+    follows: answer.follows && MOVES_THE_HEAD.includes(work.id) ? each(followsInWords(answer.follows)) : [],
+    nextVisit: said([does.next, soonerForOwner(answer.answers)]),
+    whoMayDoIt: say(work.who),
+    limits: limitsOf(survey).map(said),
   };
 }
 
-function letterFacts(survey: Survey, answer: Answer): LetterData["facts"] {
+function letterFacts(survey: Survey, answer: Answer, tongue: Tongue): LetterData["facts"] {
   const facts = factsOf(survey, answer);
   const elsewhere = SAID_ELSEWHERE.map(cautionSays);
   return {
     ...facts,
     // A case's title is the fitter's own note, and can say more than the letter does.
-    caseTitle: `${answer.horse} and its saddle`,
-    cautions: facts.cautions.filter((says) => !elsewhere.includes(says)),
+    caseTitle: told(tongue, "HORSE and its saddle", { HORSE: answer.horse }),
+    cautions: facts.cautions.filter((says) => !elsewhere.includes(says)).map(tongue.say),
+    stop: facts.stop.map(tongue.say),
   };
-}
-
-function found(says: string, because: readonly string[]) {
-  return { says, because: because.slice(0, MOST_REASONS) };
 }
 
 /** Reasons in the owner's words: first what is wrong on this horse, then what the rules say of it. */
@@ -110,16 +117,18 @@ function reasons({ because }: Answered<string>, survey: Survey, answer: Answer):
   const rules = because.flatMap(({ rule, says }, i): readonly string[] => {
     if (worst[i] !== undefined) return [];
     if (rule.startsWith("horse-pain-") && touched.length > 0) return touched;
-    return [ownerReason(rule, answer.horse) ?? says].filter((reason) => reason !== "");
+    return [ownerReason(rule) ?? says].filter((reason) => reason !== "");
   });
   return [...new Set([...faults, ...rules])];
 }
 
-function limitsOf({ saddle, visit }: Survey): readonly string[] {
-  const cover = saddle.looked.level === "bare" ? "" : " What lies under the saddle's cover was not seen.";
+function limitsOf({ saddle, visit }: Survey): readonly (readonly string[])[] {
   return [
-    `This holds for horse, saddle and rider as they were read on ${dayInWords(visit.date)}.${cover}`,
-    "A vet, the maker and a qualified saddler come before it, and local rules apply.",
-    WORDS_FOR_OWNER,
+    [
+      `This holds for horse, saddle and rider as they were read on ${dayInWords(visit.date)}.`,
+      ...(saddle.looked.level === "bare" ? [] : ["What lies under the saddle's cover was not seen."]),
+    ],
+    ["A vet, the maker and a qualified saddler come before it, and local rules apply."],
+    [WORDS_FOR_OWNER],
   ];
 }

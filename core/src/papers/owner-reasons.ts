@@ -2,7 +2,7 @@
  * Reasons as an owner is told them, by rule. `HORSE` stands for the horse's name. An empty one adds nothing to what the
  * answer itself says. A rule that is not here is told in its own words.
  */
-const OWNER_REASONS: { readonly [rule: string]: string } = {
+export const OWNER_REASONS: { readonly [rule: string]: string } = {
   "horse-lame": "Trotted up in hand, HORSE was uneven.",
   "horse-nerves": "We were told of, or saw, stumbling, swaying or a dragged toe.",
   "horse-lesion": "There is a wound, a sore or a swelling under saddle or girth.",
@@ -136,6 +136,4 @@ const OWNER_REASONS: { readonly [rule: string]: string } = {
 };
 
 /** A rule as the owner is told it; empty where the answer says it already, undefined where only the rule's words are left. */
-export function ownerReason(rule: string, horse: string): string | undefined {
-  return OWNER_REASONS[rule]?.split("HORSE").join(horse);
-}
+export const ownerReason = (rule: string): string | undefined => OWNER_REASONS[rule];

@@ -1,4 +1,4 @@
-import { horseWords, mayRideSays, saddleWords } from "../judge/answer-words.ts";
+import { horseWords, mayRideSays, saddleWords, type Words } from "../judge/answer-words.ts";
 import type { Answers } from "../judge/judgement.ts";
 import type { Act, HorseAnswer, SaddleAnswer, WorkAnswer } from "../terms/answers.ts";
 
@@ -27,20 +27,19 @@ const SOUND: readonly SaddleAnswer[] = ["sound-dressed", "sound-bare"];
 const NOT_JUDGED: readonly WorkAnswer[] = ["not-now", "leave-as-found", "measure-more"];
 
 /** What the saddle is for its owner, with the answer's own words where they cannot be misread. */
-export function saddleForOwner({ saddle: { id }, work }: Answers): string {
-  const says = SADDLE[id] ?? inOne(saddleWords(id));
+export function saddleForOwner({ saddle: { id }, work }: Answers): readonly string[] {
+  const says = ownOr(SADDLE[id], saddleWords(id));
   if (!SOUND.includes(id)) return says;
-  return NOT_JUDGED.includes(work.id)
-    ? `${says} How it fits was not judged.`
-    : `${says} How it fits is told below, at the work.`;
+  return [
+    ...says,
+    NOT_JUDGED.includes(work.id) ? "How it fits was not judged." : "How it fits is told below, at the work.",
+  ];
 }
 
-export function horseForOwner(id: HorseAnswer, name: string): string {
-  return (HORSE[id] ?? inOne(horseWords(id))).split("HORSE").join(name);
-}
+export const horseForOwner = (id: HorseAnswer): readonly string[] => ownOr(HORSE[id], horseWords(id));
 
-const inOne = ({ heading, meaning }: { readonly heading: string; readonly meaning: string }): string =>
-  `${heading} ${meaning}`;
+const ownOr = (own: string | undefined, { heading, meaning }: Words): readonly string[] =>
+  own === undefined ? [heading, meaning] : [own];
 
 /** What somebody does who waits for work on a saddle that does not yet fit. */
 const CAREFULLY =
@@ -50,16 +49,13 @@ const CAREFULLY =
 const NO_FAULT_OF_FIT: readonly WorkAnswer[] = ["not-now", "leave-as-found", "nothing", "measure-more"];
 
 /** May it be ridden? A horse that a vet is to see is not, until the vet has said so: "ask first" is read as leave. */
-export function rideForOwner(
-  { horse, saddle, work }: Answers,
-  permitted: readonly Act[],
-  name: string,
-): string {
+export function rideForOwner({ horse, saddle, work }: Answers, permitted: readonly Act[]): readonly string[] {
   const may = mayRideSays(horse.id, saddle.id, permitted);
-  if (horse.id === "vet-before-altering" && !may.startsWith("No"))
-    return `Not before a vet has said that ${name} may be ridden.`;
-  return permitted.includes("ride") && !NO_FAULT_OF_FIT.includes(work.id) ? `${may} ${CAREFULLY}` : may;
+  if (horse.id === "vet-before-altering" && !may.startsWith("No")) return [VET_SAYS];
+  return permitted.includes("ride") && !NO_FAULT_OF_FIT.includes(work.id) ? [may, CAREFULLY] : [may];
 }
+
+const VET_SAYS = "Not before a vet has said that HORSE may be ridden.";
 
 /** What a flagged horse's owner does first. */
 const FIRST: { readonly [A in HorseAnswer]?: string } = {
@@ -67,14 +63,13 @@ const FIRST: { readonly [A in HorseAnswer]?: string } = {
     "You ring the vet, tell what was found and where, and ask whether HORSE may be ridden. Until the vet has answered it is not ridden.",
   "vet-before-riding": "You ring the vet today, and leave the saddle off.",
 };
-export const firstForOwner = (id: HorseAnswer, name: string): string | undefined =>
-  FIRST[id]?.split("HORSE").join(name);
+export const firstForOwner = (id: HorseAnswer): string | undefined => FIRST[id];
 
 /** When to come sooner; nothing where something else has to be done first. */
-export function soonerForOwner({ horse, saddle }: Answers, name: string): string {
-  if (horse.id.startsWith("vet-")) return `The vet at once where ${name} gets worse.`;
+export function soonerForOwner({ horse, saddle }: Answers): string {
+  if (horse.id.startsWith("vet-")) return "The vet at once where HORSE gets worse.";
   const waits = ["strip-before-riding", "out-till-repaired", "out-for-good"].includes(saddle.id);
-  return waits ? "" : `Sooner where ${name}'s shape, work or mood changes.`;
+  return waits ? "" : "Sooner where HORSE's shape, work or mood changes.";
 }
 
 /** Words of the trade that a letter cannot do without. */

@@ -28,7 +28,7 @@ export function whereItReacted(horse: SurveyedHorse): readonly string[] {
     const again = at.some(({ touch }) => touch?.twice === "yes")
       ? ", and again when touched a second time"
       : "";
-    return [`${horse.name} reacted ${HOW[strength] ?? ""} ${WHERE[zone]}, ${sides}${again}.`];
+    return [`HORSE reacted ${HOW[strength] ?? ""} ${WHERE[zone]}, ${sides}${again}.`];
   });
   return all.length > MOST ? [...all.slice(0, MOST), `It reacted at ${all.length - MOST} more places.`] : all;
 }

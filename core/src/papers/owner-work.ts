@@ -144,25 +144,24 @@ function told(will: string, not: string, next: string): Told {
 }
 
 /** What will be done, what will not, and when we meet next, for these answers. */
-export function toldOf({ horse, saddle, work }: Answers, name: string) {
-  const named = (said: string) => said.split("HORSE").join(name);
+export function toldOf({ horse, saddle, work }: Answers) {
   const { will, not, next } = WORK[work.id];
   const first = SADDLE[saddle.id];
   const flagged = horse.id.startsWith("vet-") || horse.id === "come-back";
   const repairOnly = first !== undefined && ["colleague", "maker"].includes(work.id);
   return {
     will: [
-      ...(flagged ? [firstForOwner(horse.id, name) ?? horse.nextStep] : []),
+      ...(flagged ? [firstForOwner(horse.id) ?? horse.nextStep] : []),
       ...(first ? [first.will] : []),
-      named(will),
+      will,
       ...work.also.flatMap((id) => ALSO[id] ?? []),
     ],
     not: [
       ...(first ? [first.not] : []),
-      ...(repairOnly ? [] : [first && work.id === "not-now" ? named(BEYOND) : named(not)]),
+      ...(repairOnly ? [] : [first && work.id === "not-now" ? BEYOND : not]),
       "Nothing is begun before you have agreed to it.",
     ],
     // A hollow is looked at again sooner, also where nothing needs doing.
-    next: named(work.id === "nothing" && work.cautions.includes(cautionSays("work-hollow")) ? SOON : next),
+    next: work.id === "nothing" && work.cautions.includes(cautionSays("work-hollow")) ? SOON : next,
   };
 }

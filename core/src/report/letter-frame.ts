@@ -7,13 +7,14 @@ import { fitted } from "./fitted.ts";
 import type { LetterData } from "./letter-data.ts";
 import { LETTER } from "./looks.ts";
 import { FRAME } from "./sheet-frame.ts";
+import { type Tongue, told } from "./tongue.ts";
 
 export const FOOT_TOP = FRAME.bottom - 10;
 const SMALL_LETTER: Look = { ...LETTER, size: 3, leading: 4 };
 const NAME: Look = { ...LETTER, bold: true, size: 6.4, leading: 8 };
 
 /** The practice's name and how to reach it, and the horse's back under them. Laid out from the frame's top, page's own x. */
-export function letterHead({ practice, facts }: LetterData, measure: Measure): Block {
+export function letterHead({ practice, facts }: LetterData, measure: Measure, { say }: Tongue): Block {
   const left = FRAME.left + 3;
   const reached = [practice.address, practice.telephone, practice.mail]
     .filter((said) => said !== "")
@@ -24,7 +25,7 @@ export function letterHead({ practice, facts }: LetterData, measure: Measure): B
     "invented",
     { face: "letter", bold: true, size: 9 },
     [FRAME.right - 3, 8],
-    "invented",
+    say("invented"),
     { anchor: "end" },
   );
   return {
@@ -44,9 +45,14 @@ export function letterFoot(
   page: number,
   of: number,
   measure: Measure,
+  tongue: Tongue,
 ): readonly Item[] {
   const said = [facts.caseTitle, facts.date, facts.hand].filter((one) => one !== "").join("  ·  ");
-  const made = `worked out by engine ${facts.engineVersion} from readings ${facts.inputHash.slice(0, 12)}`;
+  const made = told(tongue, "worked out by engine VERSION from readings HASH", {
+    VERSION: facts.engineVersion,
+    HASH: facts.inputHash.slice(0, 12),
+  });
+  const number = told(tongue, "page PAGE of OF", { PAGE: String(page), OF: String(of) });
   return [
     line("foot, rule", "thin", [
       [FRAME.left, FOOT_TOP],
@@ -54,7 +60,7 @@ export function letterFoot(
     ]),
     ...moved(fitted("foot", said, SMALL_LETTER, 140, 4.5, measure).items, [FRAME.left + 3, FOOT_TOP + 1]),
     words("foot, made", { ...SMALL_LETTER, size: 2.4 }, [FRAME.left + 3, FOOT_TOP + 8.4], made),
-    words("foot, page", SMALL_LETTER, [FRAME.right - 3, FOOT_TOP + 3.9], `page ${page} of ${of}`, {
+    words("foot, page", SMALL_LETTER, [FRAME.right - 3, FOOT_TOP + 3.9], number, {
       anchor: "end",
     }),
   ];

@@ -8,6 +8,7 @@ import { LETTER, LETTER_BOLD } from "./looks.ts";
 import { refuseOwnerWords } from "./owner-words.ts";
 import { A4, FRAME } from "./sheet-frame.ts";
 import { stopSign } from "./stop-sign.ts";
+import { ENGLISH, type Tongue, told } from "./tongue.ts";
 
 /** An owner reads two pages and not three (common practice, no source). */
 export const LETTER_PAGES = 2;
@@ -37,10 +38,13 @@ export class LetterTooLong extends Error {
 }
 
 /** The owner's letter, at most two pages. Throws LetterTooLong, and LetterRefused for words an owner is never told. */
-export function letterOf(data: LetterData, measure: Measure): Document {
-  const head = letterHead(data, measure);
+export function letterOf(data: LetterData, measure: Measure, tongue: Tongue = ENGLISH): Document {
+  const head = letterHead(data, measure, tongue);
   const room = FOOT_TOP - head.height - FRAME.top - 4;
-  const [roomy, close] = [pagesOf(data, ROOMY, room, measure), pagesOf(data, CLOSE, room, measure)];
+  const [roomy, close] = [
+    pagesOf(data, ROOMY, room, measure, tongue),
+    pagesOf(data, CLOSE, room, measure, tongue),
+  ];
   const [pages, { gap }] = close.length < roomy.length ? [close, CLOSE] : [roomy, ROOMY];
   if (pages.length > LETTER_PAGES) throw new LetterTooLong(`${pages.length} pages`);
   const set = pages.map((blocks, i): Page => {
@@ -50,24 +54,25 @@ export function letterOf(data: LetterData, measure: Measure): Document {
       items: [
         ...moved(head.items, [0, FRAME.top]),
         ...body,
-        ...letterFoot(data, i + 1, pages.length, measure),
+        ...letterFoot(data, i + 1, pages.length, measure, tongue),
       ],
     };
   });
-  return { title: `Letter to the owner: ${data.facts.caseTitle}`, language: "en", pages: set };
+  const title = `${tongue.say("Letter to the owner")}: ${data.facts.caseTitle}`;
+  return { title, language: tongue.tag, pages: set };
 }
 
-function pagesOf(data: LetterData, spacing: Spacing, room: number, measure: Measure) {
-  const rows = sections(data).flatMap((one) => section(one, data, spacing, measure));
+function pagesOf(data: LetterData, spacing: Spacing, room: number, measure: Measure, tongue: Tongue) {
+  const rows = sections(data, tongue).flatMap((one) => section(one, data, spacing, measure));
   const regards = section(
-    { heading: "", says: [`With kind regards, ${data.facts.hand}`] },
+    { heading: "", says: [told(tongue, "With kind regards, HAND", { HAND: data.facts.hand })] },
     data,
     spacing,
     measure,
   );
   const parts = [
     stopSign(data.facts.stop, FRAME.right - LEFT, measure, "letter"),
-    lowered(opening(data, spacing, measure), spacing),
+    lowered(opening(data, spacing, measure, tongue), spacing),
     ...rows.slice(0, -1),
     // The greeting goes with the last sentence.
     stacked([...rows.slice(-1), ...regards], spacing.gap),
@@ -76,7 +81,7 @@ function pagesOf(data: LetterData, spacing: Spacing, room: number, measure: Meas
   return dealt(parts, room, spacing.gap);
 }
 
-function opening(data: LetterData, { leading }: Spacing, measure: Measure): Block {
+function opening(data: LetterData, { leading }: Spacing, measure: Measure, tongue: Tongue): Block {
   const { owner, facts } = data;
   const [plain, bold] = [
     { ...LETTER, leading },
@@ -84,15 +89,15 @@ function opening(data: LetterData, { leading }: Spacing, measure: Measure): Bloc
   ];
   const subject = paragraph(
     "subject",
-    `${facts.horse} and the saddle “${facts.saddle}”`,
+    told(tongue, "HORSE and the saddle “SADDLE”", { HORSE: facts.horse, SADDLE: facts.saddle }),
     bold,
     TEXT_WIDE,
     measure,
   );
-  const date = paragraph("date", dayInWords(facts.date), plain, TEXT_LEFT, measure);
+  const date = paragraph("date", tongue.say(dayInWords(facts.date)), plain, TEXT_LEFT, measure);
   const greeting = paragraph(
     "greeting",
-    owner === "" ? "To the owner of this saddle," : `Dear ${owner},`,
+    owner === "" ? tongue.say("To the owner of this saddle,") : told(tongue, "Dear OWNER,", { OWNER: owner }),
     plain,
     TEXT_WIDE,
     measure,
@@ -109,9 +114,9 @@ interface Section {
   readonly says: readonly string[];
 }
 
-function sections(data: LetterData): readonly Section[] {
+function sections(data: LetterData, { say }: Tongue): readonly Section[] {
   const found = (one: LetterData["horse"]) => [one.says, ...one.because];
-  return [
+  const all = [
     { heading: "The question", says: [data.asked] },
     { heading: "May you ride?", says: [data.mayIRide] },
     { heading: "Your horse", says: found(data.horse) },
@@ -125,6 +130,7 @@ function sections(data: LetterData): readonly Section[] {
     { heading: "Please heed", says: data.facts.cautions },
     { heading: "What we cannot see", says: data.limits },
   ];
+  return all.map(({ heading, says }) => ({ heading: say(heading), says }));
 }
 
 /** A row for each sentence, the heading hung to the left of the first; an empty section has no row. */

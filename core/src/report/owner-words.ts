@@ -30,6 +30,13 @@ const NEVER: readonly { readonly pattern: RegExp; readonly why: string }[] = [
       /\bback pain\b|\barthrit\w*|\bkissing spines?\b|\bsacroiliac\b|\bulcers?\b|\blaminitis\b|\bnavicular\b/i,
     why: "a diagnosis is a vet's",
   },
+  // The same in German, the other language of a letter.
+  { pattern: /\b(un)?sicher(e[mnrs]?|heit)?\b|\bungefährlich\w*/i, why: "nobody can promise that" },
+  { pattern: /\d\s*Grad (C|Celsius)/i, why: "no press or heat figure stands in a letter" },
+  {
+    pattern: /\bRückenschmerz\w*|\bArthros\w*|\bMagengeschwür\w*|\bHufrehe\b|\bHufrolle\w*/i,
+    why: "a diagnosis is a vet's",
+  },
   { pattern: new RegExp(`\\b(${IDS.join("|")})\\b`), why: "it is an id of the program and not English" },
 ];
 

@@ -103,7 +103,7 @@ export const DE_BENCH: Catalogue["bench"] = {
 
 export const DE_PAPER: Catalogue["paper"] = {
   title: "Papier",
-  says: "Mit 100 % drucken, nicht an die Seite anpassen. Dann die Balken messen: Eine Schablone, deren Balken auf 100 mm um mehr als 0,5 mm abweichen, wird nicht benutzt. Das Papier ist noch auf Englisch.",
+  says: "Mit 100 % drucken, nicht an die Seite anpassen. Dann die Balken messen: Eine Schablone, deren Balken auf 100 mm um mehr als 0,5 mm abweichen, wird nicht benutzt. Der Brief ist auf Deutsch, das übrige Papier noch auf Englisch.",
   making: (name) => `${name}: wird auf diesem Gerät gemacht.`,
   notThis: (name, needs) => `${name}: nicht für diesen Fall. ${needs}`,
   made: (name, file, kB) => `${name}: ${file}, ${kB} kB.`,

@@ -93,6 +93,7 @@ const HOLE = /\{\w+\}/;
 const HOLES = /\{(\w+)\}/g;
 /** A figure by itself, with its unit where it has one. */
 const FIGURE = /^[-−]?\d+(\.\d+)?(e[+-]?\d+)?( ?[a-zA-Z°]+)?$/;
+const DATE = "\\d{1,2} \\w+ \\d{4}|\\d{4}-\\d\\d-\\d\\d";
 /** What may stand in a hole of some names; in any other anything may. */
 const FORMS: Readonly<Record<string, string>> = {
   side: "near|off",
@@ -100,6 +101,16 @@ const FORMS: Readonly<Record<string, string>> = {
   lo: "[-−\\d./]+(?: \\d+/\\d+)?(?: \\S+)?",
   hi: "[-−\\d./]+(?: \\d+/\\d+)?(?: \\S+)?",
   n: "\\d+",
+  mm: "\\d+(?: mm)?",
+  u: "\\d+",
+  deg: "\\d+(?:\\.\\d+)?",
+  day: "\\d{1,2}",
+  year: "\\d{4}",
+  date: DATE,
+  from: DATE,
+  to: DATE,
+  how: "a little|clearly|strongly",
+  again: ".*",
   unit: "\\S+",
 };
 

@@ -1,7 +1,7 @@
 import { proxy } from "comlink";
 import { useEffect, useRef, useState } from "react";
 import { handOut, today } from "../case/open-save.ts";
-import { useWords } from "../catalogue/use-words.ts";
+import { useLanguage } from "../catalogue/use-words.ts";
 import { DATA_BASE } from "../practice/machine.ts";
 import type { Practice } from "../practice/practice.ts";
 import { besideThePage } from "./beside.ts";
@@ -15,7 +15,8 @@ const NO_PAPERS: Papers = { made: new Map(), without: [] };
  * the copy is made of what is there; what is read meanwhile is written after it. Leaving the screen ends it, and nothing was copied.
  */
 export function CopyOut({ practice, onDone }: { practice: Practice; onDone: () => void }) {
-  const { copy } = useWords();
+  const { words, tag } = useLanguage();
+  const { copy } = words;
   const [withPapers, setWithPapers] = useState(true);
   const [said, setSaid] = useState("");
   const [busy, setBusy] = useState(false);
@@ -33,6 +34,7 @@ export function CopyOut({ practice, onDone }: { practice: Practice; onDone: () =
     stop.current = new AbortController();
     return makePapers(
       practice,
+      tag,
       (work) => setSaid(copy.making(work.number, work.of, work.horse)),
       stop.current.signal,
     );

@@ -29,10 +29,11 @@ interface Hands {
 
 /**
  * Letters and sheets of every finished visit that can be worked out, one after the other, in workers. A visit that cannot be, and
- * every one that was not begun when `stop` came, is told in a sentence instead. Nothing is written.
+ * every one that was not begun when `stop` came, is told in a sentence instead. Letters are in that language. Nothing is written.
  */
 export async function makePapers(
   practice: Practice,
+  language: string,
   tell: (work: PaperWork) => void,
   stop: AbortSignal,
 ): Promise<Papers> {
@@ -53,7 +54,7 @@ export async function makePapers(
       tell({ number: at + 1, of: visits.length, horse: visit.horseName });
       try {
         stop.throwIfAborted();
-        made.set(visit.subject, await unlessStopped(papersOf(practice, visit, hands), stop));
+        made.set(visit.subject, await unlessStopped(papersOf(practice, language, visit, hands), stop));
       } catch (error) {
         without.push(`${about}: no papers. ${stop.aborted ? "They were not waited for." : saysOf(error)}`);
       }
@@ -73,7 +74,12 @@ function unlessStopped<Done>(work: Promise<Done>, stop: AbortSignal): Promise<Do
   return Promise.race([work, stopped]);
 }
 
-async function papersOf(practice: Practice, { subject }: ListedVisit, hands: Hands): Promise<VisitPapers> {
+async function papersOf(
+  practice: Practice,
+  language: string,
+  { subject }: ListedVisit,
+  hands: Hands,
+): Promise<VisitPapers> {
   const entries = await practice.store.entriesOf(subject);
   const read = readCaseValue(practice.draftOf(entries).file);
   if (!read.ok) {
@@ -85,8 +91,8 @@ async function papersOf(practice: Practice, { subject }: ListedVisit, hands: Han
   for (const horse of read.survey.horses.keys()) {
     const answer = await answered(text, horse, hands);
     for (const kind of KINDS) {
-      const content = await hands.press.print(kind, text, answer);
-      // The page of a copy is in English alone, as its papers are.
+      const content = await hands.press.print(kind, text, answer, {}, language);
+      // The page of a copy is in English alone.
       const name = `${EN_PAPER[kind].name}, horse ${horse + 1}`;
       if (content) papers.push({ name, path: `papers/${subject}-horse-${horse + 1}-${kind}.pdf`, content });
     }

@@ -2,7 +2,7 @@ import { type Remote, wrap } from "comlink";
 import { useRef, useState } from "react";
 import { handOut } from "../case/open-save.ts";
 import { SendOn } from "../case/send-on.tsx";
-import { useWords } from "../catalogue/use-words.ts";
+import { useLanguage } from "../catalogue/use-words.ts";
 import type { Desk } from "../desk/desk.ts";
 import { type CutKind, PAPER_KINDS, type PaperKind, type TemplateAsked } from "../road.ts";
 import type { Press } from "./press.ts";
@@ -21,7 +21,8 @@ interface Look {
 
 /** Letter, sheet and template, made on this device as PDF; the template for a machine that cuts too. */
 export function PaperKeys({ desk }: { desk: Desk }) {
-  const { paper: words } = useWords();
+  const { words: all, tag } = useLanguage();
+  const { paper: words } = all;
   const press = useRef<Remote<Press>>(null);
   const [told, setTold] = useState("");
   const [look, setLook] = useState<Look>();
@@ -50,7 +51,7 @@ export function PaperKeys({ desk }: { desk: Desk }) {
     }
   };
   const print = (kind: PaperKind) =>
-    answer && make(kind, "pdf", (press) => press.print(kind, desk.text, answer, asked));
+    answer && make(kind, "pdf", (press) => press.print(kind, desk.text, answer, asked, tag));
   const cut = (kind: CutKind) =>
     answer && make("template", kind, (press) => press.cut(kind, desk.text, answer, asked));
   return (
@@ -75,7 +76,13 @@ export function PaperKeys({ desk }: { desk: Desk }) {
       <p role="status" className="paper-told">
         {told}{" "}
         {look?.file.type === MEDIA.pdf && told !== "" ? (
-          <a className="to-reading" href={look.address} target="_blank" rel="noreferrer" hrefLang="en">
+          <a
+            className="to-reading"
+            href={look.address}
+            target="_blank"
+            rel="noreferrer"
+            hrefLang={look.kind === "letter" ? tag : "en"}
+          >
             {words.lookAt(words[look.kind].name)}
           </a>
         ) : null}

@@ -1,6 +1,7 @@
 import { paintPdf } from "@treewright/paper/paint.ts";
 import { measureWith } from "@treewright/paper/typesetter.ts";
 import { expose, transfer } from "comlink";
+import { languageOf } from "../catalogue/use-words.ts";
 import type { Signature } from "../records.ts";
 import {
   type Answer,
@@ -8,10 +9,12 @@ import {
   type CutKind,
   cutTemplate,
   documentOf,
+  ENGLISH,
   type PaperKind,
   readCase,
   type Survey,
   type TemplateAsked,
+  type Tongue,
 } from "../road.ts";
 import { fontsFromPage } from "./fonts.ts";
 
@@ -23,17 +26,25 @@ function surveyOf(text: string): Survey {
   return read.survey;
 }
 
+/** A made language is for looking at screens: its paper stays in English. */
+async function tongueOf(language: string): Promise<Tongue> {
+  if (language.startsWith("x-")) return ENGLISH;
+  const { tag, trade } = await languageOf(language);
+  return { tag, say: trade.said };
+}
+
 const press = {
-  /** One sheet, letter or template as the bytes of a PDF; undefined where the case gives no such paper. */
+  /** One sheet, letter or template as the bytes of a PDF; undefined where the case gives no such paper. The letter is in that language. */
   async print(
     kind: PaperKind,
     text: string,
     answer: Answer,
-    asked: TemplateAsked = {},
+    asked: TemplateAsked,
+    language: string,
   ): Promise<Uint8Array<ArrayBuffer> | undefined> {
     const survey = surveyOf(text);
     const files = await fonts;
-    const document = documentOf(kind, survey, answer, measureWith(files), asked);
+    const document = documentOf(kind, survey, answer, measureWith(files), asked, await tongueOf(language));
     if (document === undefined) return undefined;
     const bytes = new Uint8Array(await paintPdf(document, files));
     return transfer(bytes, [bytes.buffer]);

@@ -3,6 +3,8 @@ import { tradeFrom } from "../trade.ts";
 import { ANSWERS_HORSE, ANSWERS_SADDLE, ANSWERS_WORK } from "./answers.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { CHOICES } from "./choices.ts";
+import { LETTER, OWNER_FOLLOWS, OWNER_SAYS, OWNER_WORK } from "./letter.ts";
+import { FAULTS, REASONS_FIT, REASONS_HORSE, REASONS_SADDLE } from "./letter-reasons.ts";
 import { BACK, PANEL, WHERE } from "./places-fit.ts";
 import { HORSE, PEOPLE } from "./places-people.ts";
 import { HEAD, SADDLE } from "./places-saddle.ts";
@@ -37,6 +39,14 @@ export const TABLES = [
   ALLOWED_LINE,
   ALLOWED_NUMBER,
   TABLE_IN,
+  LETTER,
+  OWNER_SAYS,
+  OWNER_WORK,
+  OWNER_FOLLOWS,
+  REASONS_HORSE,
+  REASONS_SADDLE,
+  REASONS_FIT,
+  FAULTS,
 ] as const;
 
 export const TRADE_DE = tradeFrom(TABLES, CHOICES, GERMAN);
