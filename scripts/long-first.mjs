@@ -3,10 +3,15 @@ import { BaseSequencer } from "vitest/node";
 
 /** Half a minute and more each on two cores; a name that is gone does no harm, one that is missing costs time only. */
 const LONG = [
+  "evidence/visit/trainer.test.ts",
   "evidence/page/same-figures.test.ts",
   "evidence/webkit/figures.test.ts",
   "evidence/visit/visit.test.ts",
+  "evidence/visit/access.test.ts",
+  "evidence/words/screens.test.ts",
   "evidence/page/page.test.ts",
+  "evidence/visit/true-size.test.ts",
+  "evidence/visit/controls.test.ts",
   "evidence/work/coverage.test.ts",
   "evidence/visit/script.test.ts",
   "evidence/page/looks.test.ts",

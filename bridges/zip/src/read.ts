@@ -91,18 +91,17 @@ async function unpacked<Into extends Uint8ArrayWriter | WritableStream<Uint8Arra
   }
 }
 
+const NO_MORE = { done: true, value: undefined } as const;
+
 async function* inPieces(entry: FileEntry): AsyncGenerator<Uint8Array> {
   const { readable, writable } = new TransformStream<Uint8Array, Uint8Array>();
   const reader = readable.getReader();
   const unpacking = unpacked(entry, writable);
-  // Where it fails nothing more comes, and nobody closes the stream.
-  const failed = new Promise<never>((_, refuse) => {
-    unpacking.catch(refuse);
-  });
-  failed.catch(() => undefined);
+  // Where it fails nothing more comes, and nobody closes the stream. (A race against one promise would hold every piece until the end.)
+  unpacking.catch(() => reader.cancel().catch(() => undefined));
   try {
     for (;;) {
-      const { done, value } = await Promise.race([reader.read().catch(() => failed), failed]);
+      const { done, value } = await reader.read().catch(() => NO_MORE);
       if (done) break;
       yield value;
     }

@@ -2,6 +2,7 @@ import { line, words } from "../engine/drawing/marks.ts";
 import type { At, Item } from "../engine/drawing.ts";
 import { type ByStation, STATIONS } from "../terms/places.ts";
 import { SMALL } from "./looks.ts";
+import { ENGLISH, type Tongue } from "./tongue.ts";
 
 /** The horse's back from its near side, head to the left: x behind the front station and height of the midline, mm. */
 export interface BackLine {
@@ -13,7 +14,12 @@ export interface BackLine {
 const HIGH = 11;
 
 /** One line across the head of a sheet. It is a sign and not a drawing to scale: its height is stretched. */
-export function backLine(back: BackLine, [x, y]: At, width: number): readonly Item[] {
+export function backLine(
+  back: BackLine,
+  [x, y]: At,
+  width: number,
+  { say }: Tongue = ENGLISH,
+): readonly Item[] {
   const { profile } = back;
   if (profile === undefined || profile.length < 2) return unread([x, y], width);
   const span = reach(profile.map(([along]) => along));
@@ -26,7 +32,7 @@ export function backLine(back: BackLine, [x, y]: At, width: number): readonly It
     const along = back.stations[station];
     return along === undefined || along < span.low || along > span.high
       ? []
-      : mark(station, onPaper([along, heightAt(profile, along)]));
+      : mark(say(station), onPaper([along, heightAt(profile, along)]));
   });
   return [line("back line", "medium", profile.map(onPaper)), ...marks];
 }

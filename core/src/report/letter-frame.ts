@@ -14,7 +14,7 @@ const SMALL_LETTER: Look = { ...LETTER, size: 3, leading: 4 };
 const NAME: Look = { ...LETTER, bold: true, size: 6.4, leading: 8 };
 
 /** The practice's name and how to reach it, and the horse's back under them. Laid out from the frame's top, page's own x. */
-export function letterHead({ practice, facts }: LetterData, measure: Measure, { say }: Tongue): Block {
+export function letterHead({ practice, facts }: LetterData, measure: Measure, tongue: Tongue): Block {
   const left = FRAME.left + 3;
   const reached = [practice.address, practice.telephone, practice.mail]
     .filter((said) => said !== "")
@@ -25,7 +25,7 @@ export function letterHead({ practice, facts }: LetterData, measure: Measure, { 
     "invented",
     { face: "letter", bold: true, size: 9 },
     [FRAME.right - 3, 8],
-    say("invented"),
+    tongue.say("invented"),
     { anchor: "end" },
   );
   return {
@@ -33,7 +33,7 @@ export function letterHead({ practice, facts }: LetterData, measure: Measure, { 
       ...moved(name.items, [left, 1]),
       ...moved(how.items, [left, 10]),
       ...(facts.invented ? [invented] : []),
-      ...backLine(facts.back, [FRAME.left, 18], FRAME.right - FRAME.left),
+      ...backLine(facts.back, [FRAME.left, 18], FRAME.right - FRAME.left, tongue),
     ],
     height: 42,
   };

@@ -33,7 +33,7 @@ export const DE_HELP: Catalogue["help"] = {
       drawings:
         "Zeichnungen sind zu sehen und nicht zu hören. Ihre Zahlen stehen daneben in Worten und Tabellen, aber nicht jede Linie.",
       german:
-        "Auf Deutsch sind die eigenen Worte der Seiten deutsch; Fragen, Antworten und Zurückweisungen sind noch englisch und nicht als solche gekennzeichnet.",
+        "Auf Deutsch sind der Brief an den Besitzer und jede Seite deutsch, außer der Seite für den Besitzer und der Werkbank für eine Datei; die Vereinbarung und das übrige Papier sind noch englisch. Noch hat kein deutscher Sattelanpasser etwas davon gelesen.",
       bench:
         "„Eine Falldatei für sich bearbeiten“ ist für den Schreibtisch gemacht und wurde nicht mit erzwungenen Farben geprüft.",
       paper:

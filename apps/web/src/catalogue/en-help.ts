@@ -32,7 +32,7 @@ export const EN_HELP = {
       drawings:
         "Drawings can be seen and not heard. The figures they show stand in words and tables beside them, not every line of them.",
       german:
-        "In German the screens’ own words are German; questions, answers and refusals are still English, and are not marked as such.",
+        "In German the owner’s letter and every screen are German, but for the owner’s page and the work on a case file by itself; the agreement and the other papers are still English. No German fitter has read any of it yet.",
       bench: "“Work on a case file by itself” is made for a desk and was not checked with forced colours.",
       paper:
         "The PDFs are tagged as paragraphs alone: headings and tables are not marked as such, and drawings are not described.",
