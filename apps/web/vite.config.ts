@@ -1,8 +1,14 @@
+import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import { sayWhatIsShipped } from "../../scripts/shipped/say-what-is-shipped.ts";
 import own from "./package.json" with { type: "json" };
+
+const installed = createHash("sha256")
+  .update(readFileSync(new URL("../../package-lock.json", import.meta.url)))
+  .digest("hex");
 
 const shipped = sayWhatIsShipped({
   name: own.name,
@@ -49,10 +55,12 @@ export default defineConfig({
       },
       workbox: {
         importScripts: ["/taken-in.js"],
+        // Written when all else is, so its name stands here; it changes with what is installed.
+        additionalManifestEntries: [{ url: "/notices.txt", revision: installed }],
         globPatterns: ["**/*.{js,css,html,svg,png,woff2,woff}"],
         maximumFileSizeToCacheInBytes: 4_000_000,
         navigateFallback: "/index.html",
-        navigateFallbackDenylist: [/^\/(bench\.html|owner\.html|examples\/)/],
+        navigateFallbackDenylist: [/^\/(bench\.html|owner\.html|notices\.txt|examples\/)/],
         cleanupOutdatedCaches: true,
       },
     }),

@@ -284,6 +284,9 @@ describe("without signal", () => {
     const row = cold.locator(".visit-list .visit-row", { hasText: "Whimbrel" });
     expect(await row.textContent()).toContain("see the vet first");
     expect(hand.page.isClosed()).toBe(true);
+    await cold.goto(new URL("/#/help", address).href);
+    await cold.getByText("Look at the notices").click();
+    expect(await cold.textContent("body")).toContain("SIL OPEN FONT LICENSE");
     await cold.context().close();
   });
 });

@@ -13,6 +13,11 @@ export const DE_HELP: Catalogue["help"] = {
     saved: "Bei Ihren Downloads gesichert. Sie wurde niemandem geschickt: Das liegt bei Ihnen.",
     tell: "Um es jemandem zu sagen: Schicken Sie die Datei, und mit eigenen Worten, was Sie taten und was Sie erwartet hatten, an den Menschen, der Treewright für Sie eingerichtet hat. Das Programm kennt keine Adresse und schickt von selbst nichts.",
   },
+  others: {
+    title: "Was andere geschrieben haben",
+    says: "Teile dieser App sind die Arbeit anderer, die sie nutzen lassen: Unter welcher Lizenz, steht in einer Liste. Sie ist auch ohne Netz da.",
+    look: "Hinweise ansehen",
+  },
   access: {
     title: "Können alle es bedienen?",
     aim: "Das Ziel ist Stufe AA der Richtlinien WCAG 2.2, einer Empfehlung des W3C. Dass es erreicht ist, wird nicht behauptet: Geprüft wurde nur, was hier steht, von Programmen und durch Ansehen von Bildern der Seiten.",

@@ -12,6 +12,11 @@ export const EN_HELP = {
     saved: "Saved among your downloads. It was sent to nobody: sending it is up to you.",
     tell: "To tell somebody: send the file, and in your own words what you did and what you had expected, to the person who set Treewright up for you. The program knows no address and sends nothing by itself.",
   },
+  others: {
+    title: "What others wrote",
+    says: "Parts of this app are the work of others, who let it be used: under which licence stands in one list. It is there without signal.",
+    look: "Look at the notices",
+  },
   access: {
     title: "Can everybody use it?",
     aim: "The aim is level AA of the Web Content Accessibility Guidelines (WCAG) 2.2, a recommendation of the W3C. No claim is made that it is met: only the checks below were made, by programs and by looking at pictures of the screens.",

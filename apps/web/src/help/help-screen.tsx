@@ -18,6 +18,15 @@ export function HelpScreen({ practice, language }: { practice: Practice; languag
       </h1>
       <ProblemFile practice={practice} language={language} />
       <Access />
+      <section aria-labelledby="others">
+        <h2 id="others">{help.others.title}</h2>
+        <p>{help.others.says}</p>
+        <p className="app-links">
+          <a className="key" href="notices.txt" hrefLang="en">
+            {help.others.look}
+          </a>
+        </p>
+      </section>
     </main>
   );
 }
