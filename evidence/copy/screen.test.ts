@@ -126,6 +126,25 @@ describe("a table at the screen", () => {
     await page.locator(".visit-row", { hasText: hostile }).waitFor();
     await page.context().close();
   });
+  it("of many owners leaves a list of people in which each is found by letters", async () => {
+    const { page } = await phone();
+    await atData(page);
+    const rows = Array.from({ length: 60 }, (_, n) => `Horse ${n};Owner ${n} Ödholm`);
+    const buffer = Buffer.from(["horse;owner", ...rows].join("\n"));
+    await page.setInputFiles("input[accept^='.csv']", { name: "table.csv", mimeType: "text/csv", buffer });
+    await page.getByRole("button", { name: "Begin these 60 visits" }).click();
+    await page.getByText("60 visits were begun.").waitFor();
+    await page.goto(served().url);
+    await atData(page);
+    await page.getByText(/^50 of \d+ names stand here/).waitFor();
+    expect(await page.locator(".person").count()).toBe(50);
+    await page.fill("#people ~ .find input", "owner 59 odholm");
+    await page.waitForFunction(() => document.querySelectorAll(".person").length === 1);
+    await page.getByRole("button", { name: "Erase Owner 59 Ödholm" }).click();
+    await page.getByRole("dialog").getByRole("button", { name: "Erase for good" }).click();
+    await page.waitForFunction(() => document.querySelectorAll(".person").length === 0);
+    await page.context().close();
+  });
   it("that is not UTF-8 is refused in words", async () => {
     const { page } = await phone();
     await atData(page);

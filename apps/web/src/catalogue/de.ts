@@ -231,6 +231,9 @@ export const DE: Catalogue = {
     people: "Personen",
     peopleSays:
       "Namen liegen getrennt von dem, was aufgezeichnet ist. Löschen nimmt den Namen für immer von diesem Gerät; frühere Kopien enthalten ihn noch, ebenso Worte, die anderswo frei getippt wurden.",
+    findPerson: "Person suchen",
+    morePeople: (shown, of) =>
+      `${shown} von ${of} Namen stehen hier; für die anderen ein paar Buchstaben tippen.`,
     erase: (name) => `${name} löschen`,
     eraseSure: (name) => `${name} für immer von diesem Gerät löschen?`,
     eraseYes: "Für immer löschen",

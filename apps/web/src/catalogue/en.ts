@@ -227,6 +227,9 @@ export const EN = {
     people: "People",
     peopleSays:
       "Names lie apart from what was recorded. Erasing takes the name from this device for good; copies that were made before still hold it, and so do words typed freely elsewhere.",
+    findPerson: "Find a person",
+    morePeople: (shown: number, of: number) =>
+      `${shown} of ${of} names stand here; type a few letters for the others.`,
     erase: (name: string) => `Erase ${name}`,
     eraseSure: (name: string) => `Erase ${name} from this device for good?`,
     eraseYes: "Erase for good",

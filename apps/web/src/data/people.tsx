@@ -1,5 +1,6 @@
 import { useRef, useState } from "react";
 import { useWords } from "../catalogue/use-words.ts";
+import { plain } from "../home/find.ts";
 import type { Practice } from "../practice/practice.ts";
 import { grouped, type Held, signatureIn } from "../records.ts";
 
@@ -13,8 +14,8 @@ interface Named {
 function named(held: readonly Held[]): readonly Named[] {
   const each = [...grouped(held, ({ person }) => person)].map(([person, own]) => {
     const signed = own.map(({ value }) => signatureIn(value)).find((one) => one !== undefined);
-    const plain = own.find(({ field }) => field !== "text" && field !== "signature");
-    return { person, name: plain?.value ?? signed?.by ?? own[0]?.value ?? "" };
+    const told = own.find(({ field }) => field !== "text" && field !== "signature");
+    return { person, name: told?.value ?? signed?.by ?? own[0]?.value ?? "" };
   });
   return [...grouped(each, ({ name }) => name)].map(([name, all]) => ({
     name,
@@ -22,10 +23,14 @@ function named(held: readonly Held[]): readonly Named[] {
   }));
 }
 
+/** Names that stand below one another at once; the others are found by letters. Working value: some screens of a phone. */
+const MOST_SHOWN = 50;
+
 /** Names that lie on this device, each with the key that erases it. Asked twice: it is the one thing here that cannot be undone. */
 export function People({ practice }: { practice: Practice }) {
   const { data } = useWords();
   const [names, setNames] = useState(() => named(practice.names()));
+  const [sought, setSought] = useState("");
   const [said, setSaid] = useState("");
   const [chosen, setChosen] = useState<Named>();
   const sure = useRef<HTMLDialogElement>(null);
@@ -40,13 +45,21 @@ export function People({ practice }: { practice: Practice }) {
     setNames(named(practice.names()));
     setSaid(data.erasedNow);
   };
+  const found = names.filter(({ name }) => plain(name).includes(plain(sought)));
   return (
     <section aria-labelledby="people">
       <h2 id="people">{data.people}</h2>
       <p>{data.peopleSays}</p>
       <p role="status">{said}</p>
+      {names.length > MOST_SHOWN ? (
+        <label className="find">
+          {data.findPerson}
+          <input type="search" value={sought} onChange={(event) => setSought(event.target.value)} />
+        </label>
+      ) : null}
+      {found.length > MOST_SHOWN ? <p>{data.morePeople(MOST_SHOWN, found.length)}</p> : null}
       <ul className="visit-list">
-        {names.map((one) => (
+        {found.slice(0, MOST_SHOWN).map((one) => (
           <li key={one.name} className="person">
             <span>{one.name}</span>
             <button type="button" aria-label={data.erase(one.name)} onClick={() => ask(one)}>

@@ -23,4 +23,5 @@ export function finderOf(visits: readonly ListedVisit[], people: readonly Held[]
   };
 }
 
-const plain = (text: string): string => text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
+/** Without regard to case and accents. */
+export const plain = (text: string): string => text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
