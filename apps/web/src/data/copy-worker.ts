@@ -7,7 +7,7 @@ import { type Brought, bring } from "./bring.ts";
 import type { TellBring } from "./bring-records.ts";
 import { copyOf, type Papers, type TellCopy } from "./pack.ts";
 
-/* Copying and bringing in beside the page: a practice of many years takes minutes, in which the page still takes readings. */
+/* Copying and bringing in beside the page: a practice of many years takes minutes, in which the screen still answers. */
 async function at<Done>(name: string, act: (store: Store) => Promise<Done>): Promise<Done> {
   const store = await indexedStore(name);
   try {
