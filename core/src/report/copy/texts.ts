@@ -24,8 +24,7 @@ export class CopyTexts {
     const path = pageAt(this.at);
     const before = this.at === 0 ? path : pageAt(this.at - 1);
     this.at += 1;
-    for (const person of new Set(visit.said.flatMap((one) => one.person ?? [])))
-      this.visitsOf.set(person, [...(this.visitsOf.get(person) ?? []), visit.subject]);
+    for (const person of new Set(visit.said.flatMap((one) => one.person ?? []))) this.names(person, visit);
     return [
       ...(path === before
         ? []
@@ -36,6 +35,13 @@ export class CopyTexts {
       { path, text: section(visit) },
       ...visitRows(visit),
     ];
+  }
+
+  /** Adds to the list in place: who works in every visit would have it copied at each. */
+  private names(person: string, { subject }: ToldVisit): void {
+    const visits = this.visitsOf.get(person);
+    if (visits === undefined) this.visitsOf.set(person, [subject]);
+    else visits.push(subject);
   }
 
   end(people: readonly Held[]): readonly Piece[] {
