@@ -2,10 +2,9 @@ import { readdirSync, readFileSync } from "node:fs";
 import { mkdtemp, rm, stat } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
-import { build } from "vite";
 import { startServer } from "../../apps/server/src/main.ts";
+import { builtScript } from "../page/built-script.ts";
 import { builtPage } from "../page/served-page.ts";
 
 // `npx tsx evidence/bench/many.ts [VISITS ...]`: a practice of many years on one device, in Chromium with a profile on the disk: opened,
@@ -21,7 +20,7 @@ const CASES = new URL("../../examples/cases/", import.meta.url);
 
 const root = await builtPage();
 const server = await startServer({ root, port: 0 });
-const filler = await built();
+const filler = await builtScript(new URL("./many-entry.ts", import.meta.url));
 const cases = readdirSync(CASES)
   .filter((name) => name.endsWith(".json"))
   .map((name) => readFileSync(new URL(name, CASES), "utf8"));
@@ -201,23 +200,4 @@ function read(path: string): string {
 
 function seconds(since: number): string {
   return ((performance.now() - since) / 1000).toFixed(1);
-}
-
-async function built(): Promise<string> {
-  const made = await build({
-    configFile: false,
-    logLevel: "error",
-    build: {
-      write: false,
-      lib: {
-        entry: fileURLToPath(new URL("./many-entry.ts", import.meta.url)),
-        formats: ["iife"],
-        name: "evidence",
-        fileName: "evidence",
-      },
-    },
-  });
-  const [one] = Array.isArray(made) ? made : [made];
-  if (!one || !("output" in one)) throw new Error("nothing was built");
-  return `${one.output[0].code}\nglobalThis.evidence = evidence;`;
 }

@@ -2,16 +2,14 @@ import { GRAPH_KINDS } from "@treewright/core/records/kinds.ts";
 import { revealed } from "@treewright/core/records/personal.ts";
 import { readRecords } from "@treewright/core/records/records-file.ts";
 import { standingOf } from "@treewright/core/records/stands.ts";
-import { getAt, stepsOf } from "@treewright/core/survey/path.ts";
-import { isAsked, questions } from "@treewright/core/survey/questions.ts";
 import { readCaseValue } from "@treewright/core/survey/read-case.ts";
 import { visitDraft } from "@treewright/core/survey/recorded/draft.ts";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { fileOf, surveyOf } from "../answer/examples.ts";
+import { surveyOf } from "../answer/examples.ts";
 import { type ServedPage, servePage } from "../page/served-page.ts";
 import { FittersHand } from "./hand.ts";
 import { copiedOut, recordsIn } from "./phone.ts";
-import { typedAs } from "./scripted.ts";
+import { typeAll } from "./scripted.ts";
 
 /*
  * A whole visit typed at the screens, question by question, is the case that its file tells: the same survey, so the same answers.
@@ -32,17 +30,7 @@ test("a visit typed question by question is the case of its file", async () => {
   const hand = new FittersHand(page);
   await hand.atFirstScreen();
   await hand.beginVisit("Dunlin");
-  const file = fileOf(EXAMPLE);
-  const asked = questions(1).filter(
-    (one) => getAt(file, stepsOf(one.path)) !== undefined && isAsked(one, file),
-  );
-  let taken = 0;
-  for (const question of asked) {
-    const value = typedAs(getAt(file, stepsOf(question.path)));
-    if (value === "") continue;
-    await hand.answer(question, value);
-    taken += 1;
-  }
+  const taken = await typeAll(hand, EXAMPLE, () => true);
   console.log(`${taken} readings typed`);
   expect(taken).toBeGreaterThan(150);
   const subject = /visit\/([0-9a-f-]+)/.exec(page.url())?.[1];

@@ -19,7 +19,7 @@ export interface Played {
 /** A case is chosen from which the readings of the script were left out, they are typed, and the answer is read where a fitter reads it. */
 export async function play(screens: AtScreens, script: Script): Promise<Played> {
   await screens.choose(`${script.example}.json`, JSON.stringify(without(script)));
-  const typed = await typeAll(screens, script);
+  const typed = await typeAll(screens, script.example, (path) => isUnder(script, path));
   return { typed, shown: await screens.answersShown() };
 }
 
@@ -39,10 +39,15 @@ export const idsOf = (file: unknown): readonly string[] => {
   return [horse.id, saddle.id, work.id];
 };
 
-async function typeAll(screens: AtScreens, script: Script): Promise<number> {
-  const file = fileOf(script.example) as { horses: readonly unknown[] };
+/** Types what a case has at the places that are meant, in the order of the work. Returns how many readings that were. */
+export async function typeAll(
+  screens: Pick<AtScreens, "answer">,
+  example: string,
+  isMeant: (path: string) => boolean,
+): Promise<number> {
+  const file = fileOf(example) as { horses: readonly unknown[] };
   const asked = questions(file.horses.length).filter(
-    (one) => isUnder(script, one.path) && getAt(file, stepsOf(one.path)) !== undefined && isAsked(one, file),
+    (one) => isMeant(one.path) && getAt(file, stepsOf(one.path)) !== undefined && isAsked(one, file),
   );
   let typed = 0;
   for (const question of asked) {
@@ -59,7 +64,7 @@ const isUnder = ({ types }: Script, path: string): boolean =>
   types.some((place) => path === place || path.startsWith(`${place}.`) || path.startsWith(`${place}[`));
 
 /** A value of a case as a hand types it. */
-export function typedAs(value: unknown): string {
+function typedAs(value: unknown): string {
   if (Array.isArray(value)) return value.map((point: unknown) => [point].flat().join(" ")).join("; ");
   return String(value);
 }

@@ -1,9 +1,10 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { fileURLToPath } from "node:url";
-import { build } from "vite";
 import { type Figures, figuresOf, horsesOf } from "../../apps/web/src/bench/figures-of.ts";
+import { builtScript } from "../page/built-script.ts";
 import { WebKit } from "./webkit.ts";
 
+/** What works the figures out. */
+const FIGURES = new URL("../../apps/web/src/bench/figures-of.ts", import.meta.url);
 const CASES = new URL("../../examples/cases/", import.meta.url);
 
 export interface OfHorse {
@@ -23,7 +24,7 @@ export async function* figuresOfBoth(names: readonly string[]): AsyncGenerator<O
   const webkit = await WebKit.open();
   try {
     await webkit.goTo("about:blank");
-    await webkit.run(`${await script()}\nglobalThis.evidence = evidence;`);
+    await webkit.run(await builtScript(FIGURES));
     for (const name of names) {
       const text = readFileSync(new URL(name, CASES), "utf8");
       for (const horse of horsesOf(text)) {
@@ -36,24 +37,4 @@ export async function* figuresOfBoth(names: readonly string[]): AsyncGenerator<O
   } finally {
     await webkit.close();
   }
-}
-
-/** What works the figures out, as one script for the page. */
-async function script(): Promise<string> {
-  const built = await build({
-    configFile: false,
-    logLevel: "error",
-    build: {
-      write: false,
-      lib: {
-        entry: fileURLToPath(new URL("../../apps/web/src/bench/figures-of.ts", import.meta.url)),
-        formats: ["iife"],
-        name: "evidence",
-        fileName: "evidence",
-      },
-    },
-  });
-  const [first] = Array.isArray(built) ? built : [built];
-  if (!first || !("output" in first)) throw new Error("nothing was built");
-  return first.output[0].code;
 }
