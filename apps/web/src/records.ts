@@ -23,6 +23,7 @@ export {
 export type { Refusal } from "@treewright/core/records/refusal.ts";
 export { counting, standingOf } from "@treewright/core/records/stands.ts";
 export { agreementText } from "@treewright/core/report/agreement-text.ts";
+export type { Piece } from "@treewright/core/report/copy/tables.ts";
 export { CopyTexts } from "@treewright/core/report/copy/texts.ts";
 export { type Beside, besideOf, type ToldPaper, visitTold } from "@treewright/core/report/copy/visit-told.ts";
 export { type VisitDraft, visitDraft } from "@treewright/core/survey/recorded/draft.ts";

@@ -17,8 +17,8 @@ const AS_IT_IS = /\.(jpg|png|webp|heic|pdf)$/;
 
 /**
  * The files as one ZIP, in their order, one after the other: nothing but the pack itself is in memory at once, and a browser may lay
- * that, and what is given as a `Blob`, on its disk. The same files at the same moment give the same bytes. Published: ISO/IEC 21320-1 (2015), stored or deflated,
- * names in UTF-8, never locked.
+ * that, and what is given as a `Blob`, on its disk. The same files at the same moment give the same bytes. Published: ISO/IEC 21320-1
+ * (2015), stored or deflated, names in UTF-8, never locked.
  */
 export async function packed(files: AsyncIterable<PackedFile>, at: Date): Promise<Blob> {
   const writer = new ZipWriter(new BlobWriter("application/zip"), { useWebWorkers: false, lastModDate: at });

@@ -15,8 +15,8 @@ const ZIP_BEGINS = "PK\u0003\u0004";
 const MOST_LETTERS = 2 * RECORD_LIMITS.entryBytes;
 
 /**
- * A copy that this app wrote, or the file of records out of it: all of it or nothing. It is read twice, piece by piece: once to look
- * at all of it, once to keep it. Whoever shows the practice has to hear of it after.
+ * A copy that this app wrote, or the file of records out of it: taken whole or refused whole. It is read twice, piece by piece: once to
+ * look at all of it, once to keep it (`keepRecords`). Whoever shows the practice has to hear of it after.
  */
 export async function bring(
   store: Store,

@@ -19,15 +19,15 @@ async function at<Done>(name: string, act: (store: Store) => Promise<Done>): Pro
 
 const copying = {
   copy: (name: string, papers: Papers, unixMs: number, tell: TellCopy): Promise<Blob> =>
-    at(name, (store) => copyOf(store, papers, new Date(unixMs), now(tell))),
+    at(name, (store) => copyOf(store, papers, new Date(unixMs), seldom(tell))),
   bring: (name: string, file: Blob, tell: TellBring): Promise<Brought> =>
-    at(name, (store) => bring(store, thisMachine(), file, now(tell))),
+    at(name, (store) => bring(store, thisMachine(), file, seldom(tell))),
 };
 
 /** Told no more often than an eye sees. Working value, ms. */
 const TOLD_EVERY_MS = 200;
 
-function now<Given extends unknown[]>(tell: (...given: Given) => void): (...given: Given) => void {
+function seldom<Given extends unknown[]>(tell: (...given: Given) => void): (...given: Given) => void {
   let last = 0;
   return (...given) => {
     const time = performance.now();

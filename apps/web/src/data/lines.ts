@@ -8,7 +8,10 @@ export class LineTooLong extends Error {
   }
 }
 
-/** The lines of a text in UTF-8 that comes in pieces, without their ends; a text of nothing is one empty line. Throws `LineTooLong` where one has more than `most` letters. */
+/**
+ * The lines of a text in UTF-8 that comes in pieces, without their ends; a text of nothing is one empty line. Throws `LineTooLong` where
+ * one has more than `most` letters.
+ */
 export async function* linesIn(pieces: AsyncIterable<Uint8Array>, most: number): AsyncGenerator<string> {
   const decoder = new TextDecoder();
   let rest = "";

@@ -9,6 +9,7 @@ import {
   firstLineOf,
   type Held,
   type Photo,
+  type Piece,
   photoPath,
   type Store,
   type ToldPaper,
@@ -80,7 +81,7 @@ async function visitsOf(store: Store, { made, without }: Papers, beside: Beside,
   const list = visits.map(({ subject, day, horseName }) => ({ subject, day, horse: horseName }));
   const copy = new CopyTexts(list, { madeAt: now.toISOString(), without });
   const texts = new Map<string, GrowingText>();
-  const put = (pieces: ReturnType<CopyTexts["begin"]>): void => {
+  const put = (pieces: readonly Piece[]): void => {
     for (const { path, text } of pieces) {
       const file = texts.get(path) ?? new GrowingText();
       texts.set(path, file);
