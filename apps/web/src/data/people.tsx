@@ -10,17 +10,17 @@ interface Named {
   readonly persons: readonly string[];
 }
 
-/** Whom the store of people knows, each name once; who only signed is known by that. */
+/** Whom the store of people knows, each name once and by the alphabet; who only signed is known by that. */
 function named(held: readonly Held[]): readonly Named[] {
   const each = [...grouped(held, ({ person }) => person)].map(([person, own]) => {
     const signed = own.map(({ value }) => signatureIn(value)).find((one) => one !== undefined);
     const told = own.find(({ field }) => field !== "text" && field !== "signature");
     return { person, name: told?.value ?? signed?.by ?? own[0]?.value ?? "" };
   });
-  return [...grouped(each, ({ name }) => name)].map(([name, all]) => ({
-    name,
-    persons: all.map(({ person }) => person),
-  }));
+  const inOrder = new Intl.Collator();
+  return [...grouped(each, ({ name }) => name)]
+    .map(([name, all]) => ({ name, persons: all.map(({ person }) => person) }))
+    .sort((a, b) => inOrder.compare(a.name, b.name));
 }
 
 /** Names that stand below one another at once; the others are found by letters. Working value: some screens of a phone. */
@@ -47,7 +47,7 @@ export function People({ practice }: { practice: Practice }) {
   };
   const found = names.filter(({ name }) => plain(name).includes(plain(sought)));
   return (
-    <section aria-labelledby="people">
+    <section className="data-part" aria-labelledby="people">
       <h2 id="people">{data.people}</h2>
       <p>{data.peopleSays}</p>
       <p role="status">{said}</p>
