@@ -3,6 +3,7 @@ import { ownerQuestionOf, ownerQuestions } from "@treewright/core/judge/owner/as
 import { answerOwner } from "@treewright/core/judge/owner.ts";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { TRADE_DE } from "../../apps/web/src/catalogue/de/index.ts";
 import { drawUniform } from "../../core/src/engine/random.ts";
 import { propertySeed } from "../number/seed.ts";
 import { type ServedPage, servePage } from "../page/served-page.ts";
@@ -47,7 +48,7 @@ test("says what the same answers say on the command line, for twenty sets of ans
       const lean = at % 2 === 0 && words.includes("no") && drawUniform(seed, at, `lean ${name}`) < 0.97;
       return lean ? "no" : (words[Math.floor(drawUniform(seed, at, name) * words.length)] ?? "");
     });
-    for (const text of [...wanted.stops, ...wanted.atHome, wanted.says.horse, wanted.says.saddle])
+    for (const text of [...wanted.stops, ...wanted.atHome, ...wanted.says.horse, ...wanted.says.saddle])
       expect(said).toContain(text.replace(/\s+/g, " "));
     expect(said.includes("What you may do at home")).toBe(wanted.atHome.length > 0);
     if (wanted.stops.length > 0) {
@@ -71,5 +72,35 @@ test("has no barrier, no figure for press or heat, and no scrolling sideways on 
   expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
   expect((await page.locator("body").textContent())?.replace(CRACK, "")).not.toMatch(FIGURE);
   for (const url of asked) expect(url.startsWith(served.url)).toBe(true);
+  await page.context().close();
+});
+
+test("speaks German: every sentence of it, with what was chosen kept when the language is changed", async () => {
+  const { page, faults } = await served.open("owner.html", { width: 390, height: 844 });
+  const { wanted } = await answered(
+    page,
+    (_, words) => words.find((word) => word === "yes") ?? words[0] ?? "",
+  );
+  await page.getByRole("button", { name: "Deutsch" }).click();
+  await page.getByRole("heading", { level: 1, name: "Kann der Kopf" }).waitFor();
+  expect(await page.getAttribute("html", "lang")).toBe("de");
+  const shown = (await page.locator("main").allTextContents()).join(" ").replace(/\s+/g, " ");
+  const english = [
+    ...wanted.stops,
+    ...wanted.says.horse,
+    ...wanted.says.saddle,
+    ...wanted.see.map(({ why }) => why),
+  ];
+  for (const text of english) {
+    expect(shown).toContain(TRADE_DE.said(text));
+    expect(shown).not.toContain(text);
+  }
+  for (const { asks } of ownerQuestions()) expect(shown).toContain(TRADE_DE.said(asks));
+  expect(await page.isChecked("input[name=sore][value=yes]")).toBe(true);
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  expect(faults).toEqual([]);
+  await page.reload();
+  await page.getByRole("heading", { level: 1, name: "Kann der Kopf" }).waitFor();
   await page.context().close();
 });

@@ -3,6 +3,7 @@ import { RESTS_NOT, refusalSays } from "@treewright/core/fit/refusal-words.ts";
 import { horseWords, mayRideSays, saddleWords, workWords } from "@treewright/core/judge/answer-words.ts";
 import { LIMITS } from "@treewright/core/judge/limits/all.ts";
 import { readingSays, traceSays } from "@treewright/core/judge/next/traces.ts";
+import { ownerQuestions } from "@treewright/core/judge/owner/asks.ts";
 import { RULES } from "@treewright/core/judge/rules/all.ts";
 import { CAUTIONS } from "@treewright/core/judge/words/cautions.ts";
 import { COME_BACK_NEXT } from "@treewright/core/judge/words/horse.ts";
@@ -67,7 +68,8 @@ export function choicesGiven(): readonly { readonly id: string; readonly place: 
     place: "unit",
   }));
   const outcomes = [...OUTCOMES, "not-read"].map((id) => ({ id, place: "outcome" }));
-  return [...ofFields, ...units, ...outcomes];
+  const owners = ownerQuestions().flatMap(({ name, words }) => words.map((id) => ({ id, place: name })));
+  return [...ofFields, ...units, ...outcomes, ...owners];
 }
 
 /** Every sentence that an answer can be made of. */

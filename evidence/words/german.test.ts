@@ -6,6 +6,7 @@ import { tradeFrom } from "../../apps/web/src/catalogue/trade.ts";
 import { ENGLISH } from "../../apps/web/src/spoken/english.ts";
 import { answersSaid, choicesGiven, hintsSaid, placesSaid, readNextSaid } from "./core-says.ts";
 import { letterSays } from "./letter-says.ts";
+import { ownerPageSays } from "./owner-page-says.ts";
 import { refusals } from "./refused.ts";
 import { refusedBeside } from "./refused-tables.ts";
 
@@ -15,11 +16,11 @@ import { refusedBeside } from "./refused-tables.ts";
  */
 
 const problems = refusals();
+/** Sentences whose figures a reader acts on. */
+const told = [...new Set([...letterSays(), ...ownerPageSays(), ...placesSaid(), ...answersSaid()])];
 const said = [
-  ...letterSays(),
-  ...placesSaid(),
+  ...told,
   ...hintsSaid(),
-  ...answersSaid(),
   ...readNextSaid().map(({ says }) => says),
   ...problems.flatMap(({ read, allowed }) => [read, allowed]),
   ...refusedBeside().flatMap(({ where = "", read, allowed }) => [where, read, allowed]),
@@ -76,7 +77,7 @@ test("two answers of one question never get the same German word", () => {
 test("figures of a sentence stand in its German, so that no limit is changed by its translation", () => {
   const figures = (text: string) =>
     [...text.matchAll(/\d+([.,]\d+)?/g)].map(([one]) => one.replace(",", ".")).sort();
-  for (const english of [...answersSaid(), ...placesSaid(), ...letterSays()]) {
+  for (const english of told) {
     expect(figures(TRADE_DE.said(english).replace("höchstens 2000", "höchstens 2,000")), english).toEqual(
       figures(english),
     );

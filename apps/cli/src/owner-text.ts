@@ -5,8 +5,8 @@ import { beside, wrap } from "./columns.ts";
 export function ownerText(answer: OwnerAnswer): string[] {
   return [
     ...answer.stops.flatMap((text) => [...wrap(text), ""]),
-    ...beside("Horse", answer.says.horse, 8),
-    ...beside("Saddle", answer.says.saddle, 8),
+    ...beside("Horse", answer.says.horse.join(" "), 8),
+    ...beside("Saddle", answer.says.saddle.join(" "), 8),
     "",
     ...(answer.atHome.length > 0 ? ["What you may do at home"] : []),
     ...answer.atHome.flatMap((text) => wrap(`- ${text}`, 2, 2)),

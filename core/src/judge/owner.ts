@@ -15,7 +15,7 @@ export interface OwnerAnswer {
   readonly horse: HorseAnswer;
   readonly saddle: SaddleAnswer;
   /** The two answers in words that never read as if somebody had looked. */
-  readonly says: { readonly horse: string; readonly saddle: string };
+  readonly says: { readonly horse: readonly string[]; readonly saddle: readonly string[] };
   /** Stop signs, before every other line; with one of them there is nothing to do at home. */
   readonly stops: readonly string[];
   /** What may be done at home, one sentence each. */

@@ -1,11 +1,12 @@
 import { DE_ANSWERS, DE_BENCH, DE_PAPER } from "./de-answers.ts";
 import { DE_HELP } from "./de-help.ts";
+import { NOTE } from "./de-note.ts";
 import type { Catalogue } from "./en.ts";
 
 /** German. Not yet read by a German fitter. */
 export const DE: Catalogue = {
   name: "Deutsch",
-  note: "Diese Übersetzung wurde noch von keinem deutschen Sattler gelesen.",
+  note: NOTE,
   skip: "Zum Besuch",
   looks: { title: "Licht", "as the device": "wie das Gerät", light: "hell", dark: "dunkel", sun: "Sonne" },
   first: {

@@ -1,4 +1,5 @@
 import { createContext, useContext } from "react";
+import { chosenAmong } from "./chosen.ts";
 import { DE } from "./de.ts";
 import { type Catalogue, EN } from "./en.ts";
 import { LONG, RIGHT_TO_LEFT, TRADE_LONG, TRADE_RIGHT_TO_LEFT } from "./pseudo.ts";
@@ -38,17 +39,8 @@ export async function languageOf(tag: string): Promise<Language> {
 
 export const directionOf = (tag: string): "ltr" | "rtl" => (tag === "x-rtl" ? "rtl" : "ltr");
 
-const KEY = "language";
-
-/** The language that was chosen here, else the browser's where there is one, else English. */
-export function chosenLanguage(): string {
-  const chosen = localStorage.getItem(KEY) ?? navigator.language.slice(0, 2);
-  return chosen in LANGUAGES ? chosen : "en";
-}
-
-export function chooseLanguage(tag: string): void {
-  localStorage.setItem(KEY, tag);
-}
+/** The language of this device. */
+export const chosenLanguage = (): string => chosenAmong(Object.keys(LANGUAGES));
 
 export const LanguageOf = createContext<Language>(ENGLISH);
 export const useLanguage = (): Language => useContext(LanguageOf);

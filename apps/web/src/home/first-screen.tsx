@@ -1,9 +1,10 @@
 import { type FormEvent, useEffect, useMemo, useState, useSyncExternalStore } from "react";
 import { useArrival } from "../arrival.ts";
 import { today } from "../case/open-save.ts";
+import { chooseLanguage } from "../catalogue/chosen.ts";
 import { EN } from "../catalogue/en.ts";
 import { RefusalWords } from "../catalogue/refusal.tsx";
-import { chooseLanguage, LANGUAGES, useWords } from "../catalogue/use-words.ts";
+import { LANGUAGES, useWords } from "../catalogue/use-words.ts";
 import { Looks } from "../look/looks.tsx";
 import { takeNewVersion, useOffline } from "../offline.ts";
 import type { ListedVisit } from "../practice/card.ts";
@@ -85,7 +86,7 @@ export function FirstScreen({ practice, language, onLanguage }: Given) {
           <a className="key" href="#/help">
             {help.title}
           </a>
-          <a className="key" href="owner.html" hrefLang="en">
+          <a className="key" href="owner.html">
             {first.owner}
           </a>
           <a className="key" href="bench.html" hrefLang="en">

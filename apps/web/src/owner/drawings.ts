@@ -2,7 +2,9 @@ const SVG = "http://www.w3.org/2000/svg";
 
 /** A head from the front, drawn with our own pen: the arch, its two points, and what a question is about. 100 units a side. */
 const HEAD = "M14 92 C18 60 30 24 50 18 C70 24 82 60 86 92";
-const DRAWINGS: Readonly<Record<string, { readonly says: string; readonly lines: readonly string[] }>> = {
+export const DRAWINGS: Readonly<
+  Record<string, { readonly says: string; readonly lines: readonly string[] }>
+> = {
   arch: { says: "The arch of the tree, from the front", lines: [] },
   metal: {
     says: "A plate of metal that follows the arch",
@@ -26,14 +28,14 @@ const DRAWINGS: Readonly<Record<string, { readonly says: string; readonly lines:
   },
 };
 
-/** The drawing for a question, with its words; undefined where there is none. */
-export function drawingFor(name: string): SVGSVGElement | undefined {
+/** The drawing for a question, with its words in the page's language; undefined where there is none. */
+export function drawingFor(name: string, said: (english: string) => string): SVGSVGElement | undefined {
   const drawing = DRAWINGS[name];
   if (!drawing) return undefined;
   const svg = document.createElementNS(SVG, "svg");
   svg.setAttribute("viewBox", "-2 0 104 100");
   svg.setAttribute("role", "img");
-  svg.setAttribute("aria-label", drawing.says);
+  svg.setAttribute("aria-label", said(drawing.says));
   const line = (path: string, weight: string) => {
     const made = document.createElementNS(SVG, "path");
     made.setAttribute("d", path);

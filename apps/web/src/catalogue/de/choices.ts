@@ -4,6 +4,10 @@ import type { Table } from "../trade.ts";
 export const CHOICES: Table = {
   no: "nein",
   yes: "ja",
+  "dont-know": "weiß nicht",
+  "under-3": "unter 3",
+  "3-to-8": "3 bis 8",
+  "over-8": "über 8",
   unknown: "unbekannt",
   "not-asked": "nicht gefragt",
   "not-looked": "nicht angesehen",

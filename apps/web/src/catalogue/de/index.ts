@@ -5,6 +5,7 @@ import { CAUTIONS } from "./cautions.ts";
 import { CHOICES } from "./choices.ts";
 import { LETTER, OWNER_FOLLOWS, OWNER_SAYS, OWNER_WORK } from "./letter.ts";
 import { FAULTS, REASONS_FIT, REASONS_HORSE, REASONS_SADDLE } from "./letter-reasons.ts";
+import { OWNER_HOME, OWNER_LOOKED, OWNER_PAGE, OWNER_QUESTIONS, OWNER_SEES } from "./owner.ts";
 import { BACK, PANEL, WHERE } from "./places-fit.ts";
 import { HORSE, PEOPLE } from "./places-people.ts";
 import { HEAD, SADDLE } from "./places-saddle.ts";
@@ -47,6 +48,11 @@ export const TABLES = [
   REASONS_SADDLE,
   REASONS_FIT,
   FAULTS,
+  OWNER_PAGE,
+  OWNER_QUESTIONS,
+  OWNER_LOOKED,
+  OWNER_HOME,
+  OWNER_SEES,
 ] as const;
 
 export const TRADE_DE = tradeFrom(TABLES, CHOICES, GERMAN);

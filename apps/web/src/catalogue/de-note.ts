@@ -1,0 +1,1 @@
+export const NOTE = "Diese Übersetzung wurde noch von keinem deutschen Sattler gelesen.";
