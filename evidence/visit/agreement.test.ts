@@ -1,13 +1,15 @@
 import { readFile } from "node:fs/promises";
 import { readRecords } from "@treewright/core/records/records-file.ts";
+import { emptyCase } from "@treewright/core/survey/answer-question.ts";
 import { signatureIn } from "@treewright/core/survey/recorded/signature.ts";
+import { openPack } from "@treewright/zip/read.ts";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { wordsOf } from "../paper/poppler.ts";
 import { phones } from "./phone.ts";
 
 /* What is agreed and signed, in Chromium with a mouse for a finger. What this cannot see: whether a court takes such a signature. */
-const { phone, exported } = phones();
+const { phone, exported, served } = phones();
 const OWNER = "Philippa Quennell";
 
 async function atAgreed() {
@@ -98,6 +100,74 @@ describe("what was agreed", () => {
     await page.goto(address);
     await page.locator(".agreed-text").waitFor();
     expect(await page.getByText(`Signed over this text by ${OWNER}`).count()).toBe(0);
+    await page.context().close();
+  });
+
+  it("is signed in the language of the screen, and stays signed and in that language when the screen speaks another", async () => {
+    const { page, faults } = await atAgreed();
+    const speak = (tag: string, shown: string) => async () => {
+      const address = page.url();
+      await page.evaluate((chosen) => localStorage.setItem("language", chosen), tag);
+      await page.reload();
+      await page.goto(address);
+      await page.locator(".agreed-text", { hasText: shown }).waitFor();
+    };
+    await speak("de", "Vereinbart am")();
+    expect(await page.getAttribute(".agreed-text", "lang")).toBe("de");
+    await page.getByLabel("Name der Person, die unterschreibt").fill(OWNER);
+    await page.getByRole("button", { name: "Diesen Text unterschreiben" }).click();
+    await page.locator(".signed", { hasText: OWNER }).waitFor();
+    const mark = await page.locator(".agreement .figure").textContent();
+    await speak("en", "Vereinbart am")();
+    await page.getByText(`Signed over this text by ${OWNER}`).waitFor();
+    expect(await page.locator(".agreement .figure").textContent()).toBe(mark);
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Agreement as PDF" }).click(),
+    ]);
+    const paper = wordsOf(await readFile(await download.path())).replace(/\s+/g, " ");
+    expect(paper).toContain("Was gemacht wird: The head is let out by 6 mm in two passes.");
+    expect(paper).toContain(`Unterschrieben: ${OWNER}, Eigentümer`);
+    await page.getByLabel("The limit that is not passed").fill("12 mm at the tips.");
+    await page.getByLabel("What was agreed").focus();
+    await page.getByText("it has to be signed anew").waitFor();
+    expect(await page.locator(".agreed-text").textContent()).toContain("Agreed on");
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it("goes into a copy as it was signed, whatever was said after it", async () => {
+    const { page, hand } = await phone();
+    const early = { ...emptyCase("Early", "2001-01-01"), horses: [{ name: "Curlew" }] };
+    await page.goto(`${served().url}#/data`);
+    await hand.choose("early.json", JSON.stringify(early));
+    await hand.goTo("Agreed");
+    await page.getByLabel("What was agreed").fill("The head is let out by 6 mm in two passes.");
+    await page.getByLabel("Name of who signs").focus();
+    await page.locator(".agreed-text", { hasText: "in two passes." }).waitFor();
+    await sign(page);
+    await page.getByLabel("What was agreed").fill("The head stays.");
+    await page.getByLabel("The limit that is not passed").focus();
+    await page.getByText("it has to be signed anew").waitFor();
+    await hand.goTo("Hand-over");
+    await page.getByRole("button", { name: "Finish the visit" }).click();
+    await page.locator(".visit-list").first().waitFor();
+    await page.goto(`${served().url}#/data`);
+    await page.click("button.main");
+    await page.getByText(/Letter and sheet of visit 2 of \d+ are being made/).waitFor();
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Go on without the other papers" }).click(),
+    ]);
+    const pack = await openPack(new Blob([await readFile(await download.path())]), {
+      files: 1000,
+      bytes: 1e9,
+    });
+    const [path = ""] = pack.paths.filter((one) => one.endsWith("-agreement.pdf"));
+    const paper = wordsOf(Buffer.from(await pack.bytesOf(path, 1e7))).replace(/\s+/g, " ");
+    expect(paper).toContain("The head is let out by 6 mm in two passes.");
+    expect(paper).toContain(`Signed: ${OWNER}, owner`);
+    expect(new TextDecoder().decode(await pack.bytesOf("index.html", 1e8))).toContain(`href="${path}"`);
     await page.context().close();
   });
 });

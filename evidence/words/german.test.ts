@@ -4,6 +4,7 @@ import { CHOICES } from "../../apps/web/src/catalogue/de/choices.ts";
 import { TABLES, TRADE_DE } from "../../apps/web/src/catalogue/de/index.ts";
 import { tradeFrom } from "../../apps/web/src/catalogue/trade.ts";
 import { ENGLISH } from "../../apps/web/src/spoken/english.ts";
+import { agreementSays } from "./agreement-says.ts";
 import { answersSaid, choicesGiven, hintsSaid, placesSaid, readNextSaid } from "./core-says.ts";
 import { letterSays } from "./letter-says.ts";
 import { ownerPageSays } from "./owner-page-says.ts";
@@ -17,7 +18,9 @@ import { refusedBeside } from "./refused-tables.ts";
 
 const problems = refusals();
 /** Sentences whose figures a reader acts on. */
-const told = [...new Set([...letterSays(), ...ownerPageSays(), ...placesSaid(), ...answersSaid()])];
+const told = [
+  ...new Set([...letterSays(), ...ownerPageSays(), ...agreementSays(), ...placesSaid(), ...answersSaid()]),
+];
 const said = [
   ...told,
   ...hintsSaid(),
@@ -26,7 +29,7 @@ const said = [
   ...refusedBeside().flatMap(({ where = "", read, allowed }) => [where, read, allowed]),
 ];
 
-test("every title, question, hint, answer, reason, caution, refusal and sentence of the letter stands in German", () => {
+test("every title, question, hint, answer, reason, caution, refusal and sentence of letter, agreement and owner's page stands in German", () => {
   expect(said.length).toBeGreaterThan(1000);
   expect([...new Set(said.filter((english) => TRADE_DE.langOf(english) === "en"))]).toEqual([]);
 });

@@ -3,6 +3,7 @@ import type { VisitDraft } from "../survey/recorded/draft.ts";
 import { OF_VISIT } from "../survey/recorded/places.ts";
 import { HORSE_ANSWERS, SADDLE_ANSWERS, WORK_ANSWERS } from "../terms/answers.ts";
 import { dayInWords } from "./day.ts";
+import { ENGLISH, type Tongue, told } from "./tongue.ts";
 
 /** What is said where nothing was said: a gap is signed as a gap. */
 const NOTHING = "Nothing was said.";
@@ -16,26 +17,32 @@ const ALWAYS = [
 
 /**
  * What is agreed in a visit, as the text that is shown and signed: the same entries give the same text, sign for sign. No name of
- * a person is in it unless somebody typed one.
+ * a person is in it unless somebody typed one. What was typed stays as it was typed, in whatever language.
  */
-export function agreementText({ file, ofVisit }: VisitDraft): string {
-  const said = (at: string): string => {
+export function agreementText({ file, ofVisit }: VisitDraft, tongue: Tongue = ENGLISH): string {
+  const said = (english: string, at: string): string => {
     const value = ofVisit.get(at);
-    return typeof value === "string" && value.trim() !== "" ? value.trim() : NOTHING;
+    const typed = typeof value === "string" && value.trim() !== "" ? value.trim() : tongue.say(NOTHING);
+    return told(tongue, english, { SAID: typed });
   };
-  const horses = file.horses.map(({ name }) => name).join(", ");
-  const place = file.visit.place === undefined ? "" : `, ${file.visit.place}`;
   return [
-    `Agreed on ${dayInWords(file.visit.date)}${place}`,
-    `Saddle: ${file.saddle.name}`,
-    `Every horse of this visit that wears it: ${horses}. ${others(file)}`,
-    ...answers(ofVisit),
-    `What is done: ${said(OF_VISIT.agreedWork)}`,
-    `Risks that were told: ${said(OF_VISIT.agreedRisks)}`,
-    `The worse case, and what is done then: ${said(OF_VISIT.agreedWorse)}`,
-    `The limit that is not passed: ${said(OF_VISIT.agreedLimit)}`,
-    ...ALWAYS,
+    agreedOn(file, tongue),
+    told(tongue, "Saddle: SADDLE", { SADDLE: file.saddle.name }),
+    `${told(tongue, "Every horse of this visit that wears it: HORSES.", {
+      HORSES: file.horses.map(({ name }) => name).join(", "),
+    })} ${tongue.say(others(file))}`,
+    ...answers(ofVisit, tongue),
+    said("What is done: SAID", OF_VISIT.agreedWork),
+    said("Risks that were told: SAID", OF_VISIT.agreedRisks),
+    said("The worse case, and what is done then: SAID", OF_VISIT.agreedWorse),
+    said("The limit that is not passed: SAID", OF_VISIT.agreedLimit),
+    ...ALWAYS.map(tongue.say),
   ].join("\n");
+}
+
+function agreedOn({ visit }: VisitDraft["file"], tongue: Tongue): string {
+  const on = told(tongue, "Agreed on DAY", { DAY: tongue.say(dayInWords(visit.date)) });
+  return visit.place === undefined ? on : `${on}, ${visit.place}`;
 }
 
 function others({ saddle }: VisitDraft["file"]): string {
@@ -45,19 +52,21 @@ function others({ saddle }: VisitDraft["file"]): string {
   return "Whether other horses wear it was not said.";
 }
 
-function answers(ofVisit: VisitDraft["ofVisit"]): readonly string[] {
+function answers(ofVisit: VisitDraft["ofVisit"], tongue: Tongue): readonly string[] {
   const heading = <Id extends string>(
-    about: string,
+    english: string,
     at: string,
     ids: readonly Id[],
     words: (id: Id) => { readonly heading: string },
-  ): readonly string[] => {
+  ): string => {
     const id = ids.find((one) => one === ofVisit.get(at));
-    return [`${about}: ${id === undefined ? "not answered." : words(id).heading}`];
+    return told(tongue, english, {
+      ANSWER: tongue.say(id === undefined ? "not answered." : words(id).heading),
+    });
   };
   return [
-    ...heading("The horse", OF_VISIT.horseAnswer, HORSE_ANSWERS, horseWords),
-    ...heading("The saddle", OF_VISIT.saddleAnswer, SADDLE_ANSWERS, saddleWords),
-    ...heading("The work", OF_VISIT.workAnswer, WORK_ANSWERS, workWords),
+    heading("The horse: ANSWER", OF_VISIT.horseAnswer, HORSE_ANSWERS, horseWords),
+    heading("The saddle: ANSWER", OF_VISIT.saddleAnswer, SADDLE_ANSWERS, saddleWords),
+    heading("The work: ANSWER", OF_VISIT.workAnswer, WORK_ANSWERS, workWords),
   ];
 }

@@ -38,7 +38,7 @@ export const DE_HELP: Catalogue["help"] = {
       drawings:
         "Zeichnungen sind zu sehen und nicht zu hören. Ihre Zahlen stehen daneben in Worten und Tabellen, aber nicht jede Linie.",
       german:
-        "Auf Deutsch sind der Brief an den Besitzer und jede Seite deutsch, außer der Seite für den Besitzer und der Werkbank für eine Datei; die Vereinbarung und das übrige Papier sind noch englisch. Noch hat kein deutscher Sattelanpasser etwas davon gelesen.",
+        "Auf Deutsch sind jede Seite, auch die für den Besitzer, der Brief und die Vereinbarung deutsch, außer der Werkbank für eine Datei; das Blatt und die Schablone, mit denen der Sattelanpasser arbeitet, sind noch englisch. Noch hat kein deutscher Sattelanpasser etwas davon gelesen.",
       bench:
         "„Eine Falldatei für sich bearbeiten“ ist für den Schreibtisch gemacht und wurde nicht mit erzwungenen Farben geprüft.",
       paper:

@@ -327,7 +327,7 @@ export const DE: Catalogue = {
     title: "Alles kopieren",
     says: "Eine ZIP-Datei mit allem Aufgezeichneten, Fotos, Briefen und Blättern, Tabellen für eine Tabellenrechnung und einer Seite, die sich ohne diese App öffnet. Sie enthält Namen im Klartext: Verwahren Sie sie wie das Buch, das sie ersetzt.",
     withPapers:
-      "Mit Brief und Blatt jedes beendeten Besuchs. Sie werden neu ausgerechnet, das kann Minuten dauern.",
+      "Mit dem, was unterschrieben wurde, und Brief und Blatt jedes beendeten Besuchs. Sie werden neu ausgerechnet, das kann Minuten dauern.",
     all: "Alles in eine Datei kopieren",
     goOn: "Ohne die übrigen Papiere weitermachen",
     making: (number, of, horse) => `Brief und Blatt zu Besuch ${number} von ${of} entstehen: ${horse}.`,

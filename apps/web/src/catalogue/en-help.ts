@@ -37,7 +37,7 @@ export const EN_HELP = {
       drawings:
         "Drawings can be seen and not heard. The figures they show stand in words and tables beside them, not every line of them.",
       german:
-        "In German the owner’s letter and every screen are German, but for the owner’s page and the work on a case file by itself; the agreement and the other papers are still English. No German fitter has read any of it yet.",
+        "In German every screen, the owner’s page, the letter and the agreement are German, but for the work on a case file by itself; the sheet and the template, which the fitter works by, are still English. No German fitter has read any of it yet.",
       bench: "“Work on a case file by itself” is made for a desk and was not checked with forced colours.",
       paper:
         "The PDFs are tagged as paragraphs alone: headings and tables are not marked as such, and drawings are not described.",

@@ -316,7 +316,7 @@ export const EN = {
     title: "Copy everything",
     says: "One ZIP file with all that was recorded, photos, letters and sheets, tables for a spreadsheet, and a page that opens without this app. It holds names in plain text: keep it as you keep the book it replaces.",
     withPapers:
-      "With letter and sheet of each finished visit. They are worked out anew, which can take minutes.",
+      "With what was signed, and letter and sheet of each finished visit. They are worked out anew, which can take minutes.",
     all: "Copy everything to one file",
     goOn: "Go on without the other papers",
     making: (number: number, of: number, horse: string) =>

@@ -4,13 +4,12 @@ import { benchWorker } from "../bench/open-bench.ts";
 import { EN_PAPER } from "../catalogue/en-answers.ts";
 import type { Press } from "../paper/press.ts";
 import { pressWorker } from "../paper/press-worker.ts";
-import type { ListedVisit } from "../practice/card.ts";
 import type { Practice } from "../practice/practice.ts";
-import { endsOf } from "../records.ts";
+import { endsOf, OF_VISIT, signatureIn, type VisitDraft } from "../records.ts";
 import { type Answer, type PaperKind, readCaseValue } from "../road.ts";
 import type { MadePaper, Papers, VisitPapers } from "./pack.ts";
 
-/** What goes into a copy: what an owner was given, and what the fitter worked by. */
+/** What goes into a copy beside what was signed: what an owner was given, and what the fitter worked by. */
 const KINDS: readonly PaperKind[] = ["letter", "sheet"];
 
 /** Which visit is being worked out. */
@@ -28,8 +27,8 @@ interface Hands {
 }
 
 /**
- * Letters and sheets of every finished visit that can be worked out, one after the other, in workers. A visit that cannot be, and
- * every one that was not begun when `stop` came, is told in a sentence instead. Letters are in that language. Nothing is written.
+ * What was signed in every finished visit, and letters and sheets of those that can be worked out, one after the other, in workers.
+ * A visit that cannot be, and every one that was not begun when `stop` came, is told in a sentence instead. Letters are in that language. Nothing is written.
  */
 export async function makePapers(
   practice: Practice,
@@ -50,14 +49,19 @@ export async function makePapers(
   };
   try {
     for (const [at, visit] of visits.entries()) {
-      const about = `${visit.horseName}, ${visit.day}`;
-      tell({ number: at + 1, of: visits.length, horse: visit.horseName });
+      const { subject, horseName, day } = visit;
+      tell({ number: at + 1, of: visits.length, horse: horseName });
+      const entries = await practice.store.entriesOf(subject);
+      const papers: MadePaper[] = [];
       try {
         stop.throwIfAborted();
-        made.set(visit.subject, await unlessStopped(papersOf(practice, language, visit, hands), stop));
+        await unlessStopped(papersOf(practice.draftOf(entries), subject, language, hands, papers), stop);
       } catch (error) {
-        without.push(`${about}: no papers. ${stop.aborted ? "They were not waited for." : saysOf(error)}`);
+        without.push(
+          `${horseName}, ${day}: no papers. ${stop.aborted ? "They were not waited for." : saysOf(error)}`,
+        );
       }
+      if (papers.length > 0) made.set(subject, { ends: endsOf(entries).join(), papers });
     }
   } finally {
     for (const worker of workers) worker.terminate();
@@ -74,20 +78,21 @@ function unlessStopped<Done>(work: Promise<Done>, stop: AbortSignal): Promise<Do
   return Promise.race([work, stopped]);
 }
 
+/** The papers of one visit, each added to `papers` as it is made: what was signed needs no answer. */
 async function papersOf(
-  practice: Practice,
+  draft: VisitDraft,
+  subject: string,
   language: string,
-  { subject }: ListedVisit,
   hands: Hands,
-): Promise<VisitPapers> {
-  const entries = await practice.store.entriesOf(subject);
-  const read = readCaseValue(practice.draftOf(entries).file);
+  papers: MadePaper[],
+): Promise<void> {
+  papers.push(...(await agreementOf(draft, subject, hands.press)));
+  const read = readCaseValue(draft.file);
   if (!read.ok) {
     const [first] = read.problems;
     throw new Error(`${first?.where}: read ${first?.read}, allowed: ${first?.allowed}.`);
   }
   const text = `${JSON.stringify(read.file, undefined, 2)}\n`;
-  const papers: MadePaper[] = [];
   for (const horse of read.survey.horses.keys()) {
     const answer = await answered(text, horse, hands);
     for (const kind of KINDS) {
@@ -97,7 +102,18 @@ async function papersOf(
       if (content) papers.push({ name, path: `papers/${subject}-horse-${horse + 1}-${kind}.pdf`, content });
     }
   }
-  return { ends: endsOf(entries).join(), papers };
+}
+
+/** What was signed, word for word as it was, whatever was said after it; none where nothing was signed, or who signed was erased. */
+async function agreementOf(
+  { ofVisit }: VisitDraft,
+  subject: string,
+  press: Remote<Press>,
+): Promise<readonly MadePaper[]> {
+  const [text, signed] = [ofVisit.get(OF_VISIT.agreedText), signatureIn(ofVisit.get(OF_VISIT.signature))];
+  if (typeof text !== "string" || signed === undefined) return [];
+  const content = await press.agreement(text, signed.over, signed, signed.language);
+  return [{ name: "Agreement, signed", path: `papers/${subject}-agreement.pdf`, content }];
 }
 
 /** The last of the answers that come in, with all its draws. */

@@ -1,7 +1,7 @@
 import { paintPdf } from "@treewright/paper/paint.ts";
 import { measureWith } from "@treewright/paper/typesetter.ts";
 import { expose, transfer } from "comlink";
-import { languageOf } from "../catalogue/use-words.ts";
+import { tongueOf } from "../catalogue/tongue-of.ts";
 import type { Signature } from "../records.ts";
 import {
   type Answer,
@@ -9,12 +9,10 @@ import {
   type CutKind,
   cutTemplate,
   documentOf,
-  ENGLISH,
   type PaperKind,
   readCase,
   type Survey,
   type TemplateAsked,
-  type Tongue,
 } from "../road.ts";
 import { fontsFromPage } from "./fonts.ts";
 
@@ -24,13 +22,6 @@ function surveyOf(text: string): Survey {
   const read = readCase(text);
   if (!read.ok) throw new Error("this case was not accepted");
   return read.survey;
-}
-
-/** A made language is for looking at screens: its paper stays in English. */
-async function tongueOf(language: string): Promise<Tongue> {
-  if (language.startsWith("x-")) return ENGLISH;
-  const { tag, trade } = await languageOf(language);
-  return { tag, say: trade.said };
 }
 
 const press = {
@@ -55,11 +46,12 @@ const press = {
     return cutTemplate(kind, surveyOf(text), answer, asked);
   },
 
-  /** What was agreed, with the signature over it where there is one. */
+  /** What was agreed, with the signature over it where there is one. language: of the text. */
   async agreement(
     text: string,
     fingerprint: string,
     signed: Signature | undefined,
+    language: string,
   ): Promise<Uint8Array<ArrayBuffer>> {
     const files = await fonts;
     const signature = signed && {
@@ -67,7 +59,7 @@ const press = {
       forOwner: signed.as === "for-owner",
       strokes: signed.strokes,
     };
-    const document = agreementOf(text, fingerprint, signature, measureWith(files));
+    const document = agreementOf(text, fingerprint, signature, measureWith(files), await tongueOf(language));
     const bytes = new Uint8Array(await paintPdf(document, files));
     return transfer(bytes, [bytes.buffer]);
   },

@@ -9,16 +9,18 @@ interface Given {
   readonly text: string;
   readonly fingerprint: string;
   readonly signed: Signature | undefined;
+  /** Of the text. */
+  readonly language: string;
 }
 
 /** The agreement as a PDF, made on this device; unsigned it has a line to sign on. */
-export function AgreementPaper({ text, fingerprint, signed }: Given) {
+export function AgreementPaper({ text, fingerprint, signed, language }: Given) {
   const { agreement: words } = useWords();
   const [told, setTold] = useState("");
   const print = async () => {
     const worker = new Worker(new URL("../paper/press.ts", import.meta.url), { type: "module" });
     try {
-      const bytes = await wrap<Press>(worker).agreement(text, fingerprint, signed);
+      const bytes = await wrap<Press>(worker).agreement(text, fingerprint, signed, language);
       handOut(`agreement-${today()}.pdf`, bytes, "application/pdf");
       setTold(words.printed);
     } catch (error) {

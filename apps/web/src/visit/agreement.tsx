@@ -1,5 +1,6 @@
 import { type FormEvent, useState, useSyncExternalStore } from "react";
-import { useWords } from "../catalogue/use-words.ts";
+import { useTongue } from "../catalogue/tongue-of.ts";
+import { useLanguage, useWords } from "../catalogue/use-words.ts";
 import {
   agreementText,
   OF_VISIT,
@@ -7,8 +8,9 @@ import {
   SIGNS_AS,
   type Signature,
   signatureIn,
+  type VisitDraft,
 } from "../records.ts";
-import { sha256Hex } from "../road.ts";
+import { sha256Hex, type Tongue } from "../road.ts";
 import { AgreementPaper } from "./agreement-paper.tsx";
 import type { OpenVisit } from "./open-visit.ts";
 import { SignatureField, SignatureShown } from "./signature-field.tsx";
@@ -16,18 +18,42 @@ import { SignatureField, SignatureShown } from "./signature-field.tsx";
 /** The first digits of a fingerprint: enough to compare by eye. */
 const DIGITS_SHOWN = 12;
 
-/** The text that is agreed, in full, and the signature over it. What changes after it was signed has to be signed anew. */
+/**
+ * The text that is agreed, in full, and the signature over it. What changes after it was signed has to be signed anew; a change of the
+ * screen's language does not change what was signed.
+ */
 export function Agreement({ visit }: { visit: OpenVisit }) {
-  const { agreement: words } = useWords();
+  const { words, tag } = useLanguage();
   const { draft } = useSyncExternalStore(visit.shown.listen, visit.shown.get);
-  const text = agreementText(draft);
-  const fingerprint = sha256Hex(new TextEncoder().encode(text));
   const signed = signatureIn(draft.ofVisit.get(OF_VISIT.signature));
-  const holds = signed?.over === fingerprint;
+  const own = useTongue(tag);
+  const then = useTongue(signed?.language ?? tag);
   return (
     <section className="agreement" aria-labelledby="agreement">
-      <h2 id="agreement">{words.title}</h2>
-      <div className="agreed-text" lang="en">
+      <h2 id="agreement">{words.agreement.title}</h2>
+      {own && then ? <Agreed visit={visit} draft={draft} signed={signed} own={own} then={then} /> : null}
+    </section>
+  );
+}
+
+interface AgreedGiven {
+  readonly visit: OpenVisit;
+  readonly draft: VisitDraft;
+  readonly signed: Signature | undefined;
+  /** The language of the screen, and that of what was signed. */
+  readonly own: Tongue;
+  readonly then: Tongue;
+}
+
+function Agreed({ visit, draft, signed, own, then }: AgreedGiven) {
+  const { agreement: words } = useWords();
+  const holds = signed?.over === fingerprintOf(agreementText(draft, then));
+  const tongue = holds ? then : own;
+  const text = agreementText(draft, tongue);
+  const fingerprint = fingerprintOf(text);
+  return (
+    <>
+      <div className="agreed-text" lang={tongue.tag}>
         {text.split("\n").map((line) => (
           <p key={line}>{line}</p>
         ))}
@@ -41,11 +67,20 @@ export function Agreement({ visit }: { visit: OpenVisit }) {
           {words.changed}
         </p>
       ) : null}
-      {holds ? null : <Sign onSign={(signature) => visit.sign(signature, text)} />}
-      <AgreementPaper text={text} fingerprint={fingerprint} signed={holds ? signed : undefined} />
-    </section>
+      {holds ? null : (
+        <Sign onSign={(signature) => visit.sign({ ...signature, language: tongue.tag }, text)} />
+      )}
+      <AgreementPaper
+        text={text}
+        fingerprint={fingerprint}
+        signed={holds ? signed : undefined}
+        language={tongue.tag}
+      />
+    </>
   );
 }
+
+const fingerprintOf = (text: string): string => sha256Hex(new TextEncoder().encode(text));
 
 function Signed({ signed }: { signed: Signature }) {
   const { agreement: words } = useWords();
@@ -60,7 +95,7 @@ function Signed({ signed }: { signed: Signature }) {
 }
 
 /** A name, for whom, and a signature drawn by a finger; the name alone is enough for who cannot draw. */
-function Sign({ onSign }: { onSign: (signature: Omit<Signature, "over">) => Promise<void> }) {
+function Sign({ onSign }: { onSign: (signature: Omit<Signature, "over" | "language">) => Promise<void> }) {
   const { agreement: words } = useWords();
   const [by, setBy] = useState("");
   const [as, setAs] = useState<Signature["as"]>("owner");

@@ -22,6 +22,11 @@ const pointSchema = z.tuple([z.number().min(0).max(1), z.number().min(0).max(1)]
 export const signatureSchema = z.strictObject({
   /** SHA-256 of the text's UTF-8 bytes. */
   over: hashSchema,
+  /** Of the text that was shown (BCP 47). There was English alone before this was kept. */
+  language: z
+    .string()
+    .regex(/^[a-z]{2,3}$/)
+    .default("en"),
   by: z.string().min(1).max(SIGNATURE_LIMITS.nameLetters),
   as: z.enum(SIGNS_AS),
   strokes: z.array(z.array(pointSchema).min(1).max(SIGNATURE_LIMITS.points)).max(SIGNATURE_LIMITS.strokes),

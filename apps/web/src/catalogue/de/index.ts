@@ -1,5 +1,6 @@
 import { GERMAN } from "../../spoken/german.ts";
 import { tradeFrom } from "../trade.ts";
+import { AGREEMENT } from "./agreement.ts";
 import { ANSWERS_HORSE, ANSWERS_SADDLE, ANSWERS_WORK } from "./answers.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { CHOICES } from "./choices.ts";
@@ -48,6 +49,7 @@ export const TABLES = [
   REASONS_SADDLE,
   REASONS_FIT,
   FAULTS,
+  AGREEMENT,
   OWNER_PAGE,
   OWNER_QUESTIONS,
   OWNER_LOOKED,
