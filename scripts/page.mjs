@@ -3,6 +3,7 @@ import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { alone } from "./lock.mjs";
 import { root } from "./ready.mjs";
 
 /** Everything the page is made of. */
@@ -39,10 +40,9 @@ function hashOfSources() {
   return hash.digest("hex");
 }
 
-/** Returns true when the page stands, built now or before. */
-export function buildPage() {
-  const hash = hashOfSources();
-  if (existsSync(stamp) && readFileSync(stamp, "utf8") === hash) return true;
+const stands = (hash) => existsSync(stamp) && readFileSync(stamp, "utf8") === hash;
+
+function build(hash) {
   console.log("Building the page ...");
   const vite = join(root, "node_modules/vite/bin/vite.js");
   const done = spawnSync(process.execPath, [vite, "build", "--logLevel", "warn"], {
@@ -51,4 +51,10 @@ export function buildPage() {
   });
   if (done.status === 0) writeFileSync(stamp, hash);
   return done.status === 0;
+}
+
+/** Returns true when the page stands, built now or before. */
+export function buildPage() {
+  const hash = hashOfSources();
+  return stands(hash) || alone("page", () => stands(hash) || build(hash));
 }

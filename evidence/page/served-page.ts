@@ -1,10 +1,10 @@
-import { mkdir, mkdtemp, rm, symlink } from "node:fs/promises";
+import { cp, mkdir, mkdtemp, rm, symlink } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Browser, chromium, type Page } from "playwright-core";
-import { build } from "vite";
 import { startServer } from "../../apps/server/src/main.ts";
+import { buildPage } from "../../scripts/page.mjs";
 
 const REPOSITORY = fileURLToPath(new URL("../../", import.meta.url));
 
@@ -26,20 +26,17 @@ export interface ServedPage {
   close(): Promise<void>;
 }
 
-/** A folder with the built page and the invented cases, as a server wants it. */
+/** A folder of its own with the built page, built once for all, and the invented cases, as a server wants it. */
 export async function builtPage(): Promise<string> {
   const root = await mkdtemp(join(tmpdir(), "treewright-page-"));
   await mkdir(join(root, "examples"));
   await symlink(join(REPOSITORY, "examples/cases"), join(root, "examples/cases"));
-  await build({
-    configFile: join(REPOSITORY, "apps/web/vite.config.ts"),
-    logLevel: "error",
-    build: { outDir: join(root, "apps/web/dist"), emptyOutDir: true },
-  });
+  if (!buildPage()) throw new Error("the page was not built");
+  await cp(join(REPOSITORY, "apps/web/dist"), join(root, "apps/web/dist"), { recursive: true });
   return root;
 }
 
-/** Builds the page into a folder of its own, serves it as `npm start` does, and opens a browser on it. */
+/** Lays the built page into a folder of its own, serves it as `npm start` does, and opens a browser on it. */
 export async function servePage({ camera = false } = {}): Promise<ServedPage> {
   const root = await builtPage();
   const server = await startServer({ root, port: 0 });
