@@ -82,6 +82,26 @@ describe("axe-core", () => {
   });
 });
 
+describe("on paper", () => {
+  it.each(["dark", "sun"])("words are dark on light, whatever the screen is: %s", async (light) => {
+    const { page } = await phone();
+    await page.locator(".looks", { hasText: "Light" }).locator("select").selectOption(light);
+    const lightness = () =>
+      page.evaluate(() => {
+        const { color, backgroundColor } = getComputedStyle(document.documentElement);
+        return [color, backgroundColor].map((one) => Math.max(...(one.match(/\d+/g) ?? []).map(Number)));
+      });
+    const [ink = 0, ground = 255] = await lightness();
+    // The control: on the screen itself dark is light on dark.
+    expect(ink > ground).toBe(light === "dark");
+    await page.emulateMedia({ media: "print" });
+    const [printed = 255, paper = 0] = await lightness();
+    expect(printed).toBeLessThan(60);
+    expect(paper).toBeGreaterThan(240);
+    await page.context().close();
+  });
+});
+
 describe("320 px wide, as 1280 px enlarged to 400 % (1.4.10)", () => {
   it("nothing is moved sideways but the row of steps, drawings and tables", async () => {
     const { page } = await served().open("", { width: 320, height: 256 });

@@ -41,10 +41,13 @@ function shown(): Promise<X509Certificate> {
   });
 }
 
-function plain(path: string): Promise<{ status: number; type: string; body: string }> {
+function plain(
+  path: string,
+  language = "en-GB,en;q=0.9",
+): Promise<{ status: number; type: string; body: string }> {
   return new Promise((done, failed) => {
     const { port } = new URL(named.installUrl);
-    request({ host: "127.0.0.1", port, path }, (response) => {
+    request({ host: "127.0.0.1", port, path, headers: { "Accept-Language": language } }, (response) => {
       let body = "";
       response.on("data", (bytes) => {
         body += bytes;
@@ -79,7 +82,7 @@ test("a phone that trusts the authority has a secure page, and is made ready for
   await rm(profile, { recursive: true });
 });
 
-test("over plain http there are the authority and the steps for both phone families, and nothing else", async () => {
+test("over plain http there are the authority and the steps for both phone families, in the language that is asked for, and nothing else", async () => {
   const page = await plain("/");
   expect(page.status).toBe(200);
   for (const words of ["iPhone", "Android", named.appUrl, "/authority.crt"])
@@ -88,6 +91,13 @@ test("over plain http there are the authority and the steps for both phone famil
   const [pictures, steps] = ["<svg", "<li>"].map((tag) => page.body.split(tag).length - 1);
   expect([pictures, steps]).toEqual([7, 7]);
   expect(page.body.match(/aria-label="On the phone, [^"]+: press [^"]+"/g)).toHaveLength(7);
+  const german = await plain("/", "de-AT,de;q=0.9,en;q=0.8");
+  expect(german.body).toContain('lang="de"');
+  expect(german.body.match(/aria-label="Auf dem Telefon, [^"]+ drücken"/g)).toHaveLength(7);
+  for (const words of [named.appUrl, "/authority.crt", NAME]) expect(german.body).toContain(words);
+  for (const other of ["fr-FR,fr;q=0.9,en;q=0.8", ""])
+    expect((await plain("/", other)).body).toContain('lang="en"');
+  expect(await plain("/look.css")).toMatchObject({ status: 200, type: "text/css; charset=utf-8" });
   const file = await plain("/authority.crt");
   expect(file).toMatchObject({ status: 200, type: "application/x-x509-ca-cert", body: named.authority });
   for (const path of [

@@ -5,7 +5,8 @@ import { join } from "node:path";
 import { renderUnicodeCompact } from "uqr";
 import { giverFor, type Place } from "./giver.ts";
 import { HEADERS } from "./headers.ts";
-import { installPage } from "./install-page.ts";
+import { INSTALL_LOOK, installPage } from "./install-page.ts";
+import { installTag } from "./install-words.ts";
 import { close, listen } from "./listen.ts";
 import { ownAuthority } from "./own-authority.ts";
 
@@ -37,7 +38,12 @@ export async function startNamed(
   const securePort = await listen(secure, ports.secure, EVERYWHERE);
   const appUrl = `https://${name}:${securePort}/`;
   const plain = createPlain((request, response) =>
-    giveInstall(request, response, authority.certificate, installPage(name, appUrl)),
+    giveInstall(
+      request,
+      response,
+      authority.certificate,
+      installPage(name, appUrl, installTag(request.headers["accept-language"])),
+    ),
   );
   const installUrl = `http://${name}:${await listen(plain, ports.plain, EVERYWHERE)}/`;
   return {
@@ -52,7 +58,7 @@ export async function startNamed(
   };
 }
 
-/** Over plain http only what makes the phone trust the machine: two files, nothing of the practice. */
+/** Over plain http only what makes the phone trust the machine: a page with its look, and the authority; nothing of the practice. */
 function giveInstall(
   request: IncomingMessage,
   response: ServerResponse,
@@ -61,6 +67,7 @@ function giveInstall(
 ): void {
   const given: ReadonlyMap<string, readonly [type: string, body: string]> = new Map([
     ["/", ["text/html; charset=utf-8", page]],
+    ["/look.css", ["text/css; charset=utf-8", INSTALL_LOOK]],
     ["/authority.crt", ["application/x-x509-ca-cert", authority]],
   ]);
   const reads = request.method === "GET" || request.method === "HEAD";

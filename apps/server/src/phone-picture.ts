@@ -13,8 +13,8 @@ const ROW = 34;
 
 const escaped = (words: string): string => words.replaceAll("&", "&amp;").replaceAll("<", "&lt;");
 
-/** A step as a plain line drawing of a phone: the row to press is framed and has an arrow. No phone looks quite like it. */
-export function phonePicture({ where, rows, press }: PhoneStep): string {
+/** A step as a plain line drawing of a phone: the row to press is framed and has an arrow. No phone looks quite like it. says: it in words. */
+export function phonePicture({ where, rows, press }: PhoneStep, says: string): string {
   const high = TOP + rows.length * ROW + 24;
   const drawn = rows.map((words, at) => {
     const y = TOP + at * ROW;
@@ -23,7 +23,6 @@ export function phonePicture({ where, rows, press }: PhoneStep): string {
 <text x="22" y="${y + 22}" fill="currentColor" stroke="none">${escaped(words)}</text>`;
   });
   const middle = TOP + press * ROW + ROW / 2;
-  const says = `On the phone, ${where}: press ${rows[press] ?? ""}`;
   return `<svg width="${WIDE + 40}" viewBox="0 0 ${WIDE + 40} ${high}" role="img" aria-label="${escaped(says)}" fill="none" stroke="currentColor" font-family="sans-serif" font-size="13">
 <rect x="2" y="2" width="${WIDE - 4}" height="${high - 4}" rx="18" stroke-width="2"/>
 <text x="${WIDE / 2}" y="28" text-anchor="middle" fill="currentColor" stroke="none" font-weight="bold">${escaped(where)}</text>
