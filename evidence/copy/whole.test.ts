@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import type { Entry } from "@treewright/core/records/entry.ts";
 import { endsOf } from "@treewright/core/records/graph.ts";
 import { readRecords } from "@treewright/core/records/records-file.ts";
+import { citing } from "@treewright/core/survey/recorded/photos.ts";
 import { OF_VISIT } from "@treewright/core/survey/recorded/places.ts";
 import { memoryStore } from "@treewright/store/memory.ts";
 import type { KeptPhoto, Store } from "@treewright/store/store.ts";
@@ -180,6 +181,29 @@ describe("a copy", () => {
     await to.heard();
     expect(to.shown.get().visits.map(({ horseName }) => horseName)).toEqual(["Curlew"]);
     expect((await everything(store)).entries).toEqual((await everything(from.store)).entries);
+  });
+  it("a photo that was erased, here or there, is not taken in again with an older copy, and goes where a newer tells of it", async () => {
+    const from = await written();
+    const [gone, stays] = PHOTOS;
+    if (!gone || !stays) throw new Error("two photos");
+    const subject = await from.begin([citing(gone, "saddle.head")]);
+    const older = await copyOf(from.store, NO_PAPERS, new Date(NOW));
+    await from.erasePhoto(subject, await from.store.entriesOf(subject), gone);
+    const newer = await copyOf(from.store, NO_PAPERS, new Date(NOW));
+    expect((await openPack(newer, LIMITS)).paths.filter((path) => path.startsWith("photos/"))).toEqual([
+      `photos/${stays.hash}.heic`,
+    ]);
+    expect(await bring(from, older)).toMatchObject({ ok: true, photos: 1, photosNotBeside: 0 });
+    expect(await from.store.photo(gone.hash)).toBeUndefined();
+
+    const to = await empty();
+    expect(await bring(to, older)).toMatchObject({ ok: true, photos: 2 });
+    expect(await to.store.photo(gone.hash)).toBeDefined();
+    expect(await bring(to, newer)).toMatchObject({ ok: true, photos: 1 });
+    expect(await to.store.photo(gone.hash)).toBeUndefined();
+    expect(await to.store.photo(stays.hash)).toBeDefined();
+    expect(await bring(to, older)).toMatchObject({ ok: true, photos: 1 });
+    expect(await to.store.photo(gone.hash)).toBeUndefined();
   });
   it("puts photos, read back, before the entries that cite them", async () => {
     const copy = await copyOf((await written()).store, NO_PAPERS, new Date(NOW));

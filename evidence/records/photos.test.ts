@@ -1,6 +1,12 @@
 import { GRAPH_KINDS } from "@treewright/core/records/kinds.ts";
 import { standingOf } from "@treewright/core/records/stands.ts";
-import { citing, photoPlace, photosOf } from "@treewright/core/survey/recorded/photos.ts";
+import {
+  citing,
+  erasedPhotoOf,
+  erasing,
+  photoPlace,
+  photosOf,
+} from "@treewright/core/survey/recorded/photos.ts";
 import { describe, expect, it } from "vitest";
 import { Device } from "./written.ts";
 
@@ -47,6 +53,16 @@ describe("photos", () => {
     device.write("stated", { at: photoPlace(photo("a").hash) });
     expect(cited(...device.entries)).toEqual([]);
     expect(device.entries.length).toBe(2);
+  });
+  it("R22 one that is erased says so at its place: it is cited no more, and which it was is still told", () => {
+    const device = new Device(1);
+    device.write("stated", says("a"));
+    device.write("stated", JSON.parse(JSON.stringify(erasing(photo("a")))));
+    expect(cited(...device.entries)).toEqual([]);
+    expect(device.entries.map(({ body }) => erasedPhotoOf(body))).toEqual([undefined, photo("a").hash]);
+    for (const value of [{ erased: "yes" }, { erased: true, more: 1 }, "erased", undefined])
+      expect(erasedPhotoOf({ at: photoPlace("a".repeat(64)), value })).toBeUndefined();
+    expect(erasedPhotoOf({ at: "photos.short", value: { erased: true } })).toBeUndefined();
   });
   it("R21 what stands at such a place and is no photo is not shown as one", () => {
     const none: readonly (readonly [string, unknown])[] = [

@@ -97,6 +97,25 @@ export const CONTRACT: readonly Clause[] = [
     },
   },
   {
+    says: "erases one photo, with the entry that says so, and no other",
+    holds: async (store, again) => {
+      const { entries } = said(2);
+      await store.keepPhoto(photo(1));
+      await store.keepPhoto(photo(2));
+      await store.erasePhoto(photo(1).hash, { entries });
+      for (const one of [store, await again()]) {
+        is(await one.photo(photo(1).hash), undefined);
+        is(
+          (await one.photos()).map(({ hash }) => hash),
+          [photo(2).hash],
+        );
+        is(await all(one), merged(entries));
+      }
+      await store.erasePhoto(photo(9).hash, { entries: [] });
+      is((await store.count()).photos, 1);
+    },
+  },
+  {
     says: "erases the fields of one person, with the entry that says so, and no others",
     holds: async (store, again) => {
       await store.keep({

@@ -90,6 +90,30 @@ describe("photos", () => {
     await page.context().close();
   });
 
+  it("one that is erased is gone from the disk and from a copy; undo does not bring it back", async () => {
+    const { page, hand } = await atHead();
+    await openCamera(page);
+    for (const count of ["1 photo is kept", "2 photos are kept"]) {
+      await page.locator(".camera button.main").click();
+      await page.getByText(count).waitFor();
+    }
+    await page.getByText("Close the camera").click();
+    await page.locator(".photo-key").nth(1).click();
+    await page.locator(".photos figure img").waitFor();
+    await page.getByRole("button", { name: "Erase this photo" }).click();
+    await page.getByRole("button", { name: "Erase for good" }).click();
+    await page.locator(".photo-key").nth(1).waitFor({ state: "detached" });
+    const [left] = await kept(page);
+    expect(await kept(page)).toHaveLength(1);
+    await hand.undo();
+    await page.locator(".photo-key").waitFor({ state: "detached" });
+    expect(await kept(page)).toEqual([left]);
+    const read = readRecords((await exported(page)).split("\n"));
+    if (!read.ok) throw new Error("the records are read");
+    expect(read.records.photos.map(({ hash }) => hash)).toEqual([left?.named]);
+    await page.context().close();
+  });
+
   it("what was typed and not entered is there again after the page was killed with the camera open", async () => {
     const { page, hand } = await atHead();
     await hand.take(SPREAD);

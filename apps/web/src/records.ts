@@ -27,7 +27,14 @@ export type { Piece } from "@treewright/core/report/copy/tables.ts";
 export { CopyTexts } from "@treewright/core/report/copy/texts.ts";
 export { type Beside, besideOf, type ToldPaper, visitTold } from "@treewright/core/report/copy/visit-told.ts";
 export { type VisitDraft, visitDraft } from "@treewright/core/survey/recorded/draft.ts";
-export { type CitedPhoto, citing, photoPlace, photosOf } from "@treewright/core/survey/recorded/photos.ts";
+export {
+  type CitedPhoto,
+  citing,
+  erasedPhotoOf,
+  erasing,
+  photoPlace,
+  photosOf,
+} from "@treewright/core/survey/recorded/photos.ts";
 export { isPersonal, LASTING, OF_VISIT } from "@treewright/core/survey/recorded/places.ts";
 export { refusedOfVisit } from "@treewright/core/survey/recorded/refused.ts";
 export { type RowIn, type RowsIn, rowsIn } from "@treewright/core/survey/recorded/rows-in.ts";
@@ -46,5 +53,5 @@ export {
 } from "@treewright/core/survey/recorded/statements.ts";
 export { type VisitLine, visitLine } from "@treewright/core/survey/recorded/visit-line.ts";
 export { STORE_VERSION } from "@treewright/store/indexed.ts";
-export type { Card, KeptPhoto, Store } from "@treewright/store/store.ts";
+export type { Batch, Card, KeptPhoto, Store } from "@treewright/store/store.ts";
 export { NotKept } from "@treewright/store/store.ts";

@@ -74,6 +74,12 @@ export async function indexedStore(name: string): Promise<Store> {
       if (!isSame(back?.content, photo.content))
         throw new NotKept("other", "the photo was not read back as it was");
     },
+    async erasePhoto(hash, batch) {
+      await inOne(tables, async () => {
+        await tables.photos.delete(hash);
+        await put(tables, batch);
+      });
+    },
     photo: (hash) => tables.photos.get(hash),
     async photos() {
       const all: { hash: string; type: KeptPhoto["type"]; bytes: number }[] = [];
@@ -100,7 +106,7 @@ async function put(tables: Tables, { entries, people = [], cards = [] }: Batch):
 }
 
 const inOne = (tables: Tables, act: () => Promise<void>): Promise<void> =>
-  asNotKept(tables.transaction("rw", tables.entries, tables.people, tables.cards, act));
+  asNotKept(tables.transaction("rw", [tables.entries, tables.people, tables.cards, tables.photos], act));
 
 async function* pieces(tables: Tables): AsyncGenerator<readonly Entry[]> {
   let last = "";

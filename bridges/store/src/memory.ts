@@ -53,6 +53,11 @@ export function memoryStore(): Store {
       check();
       photos.set(photo.hash, structuredClone(photo));
     },
+    async erasePhoto(hash, batch) {
+      check();
+      photos.delete(hash);
+      put(structuredClone(batch));
+    },
     async photo(hash) {
       return photos.get(hash);
     },

@@ -35,7 +35,7 @@ export class NotKept extends Error {
 
 /**
  * Where entries, people and photos lie. One contract (`evidence/store`) holds for every way of keeping them. Nothing is ever
- * changed in place but cards and notes, and nothing is taken away but what is erased of a person.
+ * changed in place but cards and notes, and nothing is taken away but what is erased: of a person, or a photo.
  */
 export interface Store {
   /** All or nothing, on the disk when it resolves. What is already here is kept once. Throws `NotKept`. */
@@ -50,6 +50,8 @@ export interface Store {
   erase(person: string, fields: readonly string[], batch: Batch): Promise<void>;
   /** On the disk and read back before it resolves. Throws `NotKept`. */
   keepPhoto(photo: KeptPhoto): Promise<void>;
+  /** Takes the bytes of one photo from the store, and keeps the batch that says so, in one. */
+  erasePhoto(hash: string, batch: Batch): Promise<void>;
   photo(hash: string): Promise<KeptPhoto | undefined>;
   photos(): Promise<readonly Photo[]>;
   /** What only this device needs to know, such as when it was last copied. */

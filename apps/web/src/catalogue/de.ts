@@ -125,6 +125,9 @@ export const DE: Catalogue = {
     done: "Kamera schließen",
     fromFile: "Datei wählen",
     withdraw: "Dieses Foto zurückziehen",
+    erase: "Dieses Foto löschen",
+    eraseSure:
+      "Dieses Foto für immer von diesem Gerät löschen? Dass es eines gab, bleibt aufgezeichnet; eine ältere Kopie bringt es nicht zurück.",
     missing: "Dieses Foto ist nicht auf diesem Gerät.",
     waiting: "Foto",
     photo: "Foto",

@@ -124,6 +124,9 @@ export const EN = {
     done: "Close the camera",
     fromFile: "Choose a file",
     withdraw: "Withdraw this photo",
+    erase: "Erase this photo",
+    eraseSure:
+      "Erase this photo from this device for good? That there was one stays recorded; an older copy does not bring it back.",
     missing: "This photo is not on this device.",
     waiting: "Photo",
     photo: "Photo",

@@ -5,6 +5,7 @@ import {
   type Card,
   type Entry,
   ERASED,
+  erasedPhotoOf,
   grouped,
   type Held,
   isWhole,
@@ -39,6 +40,8 @@ export interface Checked {
   readonly visits: ReadonlySet<string>;
   /** People that it tells as erased. */
   readonly erased: ReadonlySet<string>;
+  /** Photos that it tells as erased, by their fingerprints. */
+  readonly erasedPhotos: ReadonlySet<string>;
 }
 
 export type Lines = () => AsyncIterable<string>;
@@ -53,7 +56,7 @@ export async function checkRecords(
 ): Promise<Checked | { readonly refusal: Refusal }> {
   const reader = new RecordsReader();
   const [people, photos]: [Held[], Photo[]] = [[], []];
-  const [visits, erased] = [new Set<string>(), new Set<string>()];
+  const [visits, erased, erasedPhotos] = [new Set<string>(), new Set<string>(), new Set<string>()];
   let [entries, of] = [0, 0];
   for await (const text of lines()) {
     const taken = reader.take(text);
@@ -67,11 +70,13 @@ export async function checkRecords(
     if (refusal) return { refusal };
     if (entry.body.at === OF_VISIT.begun) visits.add(entry.subject);
     if (entry.kind === ERASED) erased.add(entry.subject);
+    const gone = erasedPhotoOf(entry.body);
+    if (gone) erasedPhotos.add(gone);
     entries += 1;
     tell("looked-at", entries, of);
   }
   const refusal = reader.ends();
-  return refusal ? { refusal } : { people, photos, entries, visits, erased };
+  return refusal ? { refusal } : { people, photos, entries, visits, erased, erasedPhotos };
 }
 
 function faultOf(entry: Entry): Refusal | undefined {

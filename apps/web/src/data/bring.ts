@@ -1,7 +1,8 @@
 import { NotRead, openPack, type Pack } from "@treewright/zip/read.ts";
+import { erasedPhotos, noteErased } from "../practice/erased-photos.ts";
 import type { Machine } from "../practice/machine.ts";
 import { type Photo, photoPath, RECORD_LIMITS, type Refusal, type Store } from "../records.ts";
-import { checkRecords, keepRecords, type TellBring } from "./bring-records.ts";
+import { type Checked, checkRecords, keepRecords, type TellBring } from "./bring-records.ts";
 import { LineTooLong, linesIn, piecesOf } from "./lines.ts";
 import { COPY_LIMITS, RECORDS_FILE } from "./pack.ts";
 
@@ -41,9 +42,10 @@ async function bringLines(store: Store, machine: Machine, file: Blob, tell: Tell
   const lines = () => linesIn(piecesOf(file), MOST_LETTERS);
   const checked = await checkRecords(lines, tell);
   if ("refusal" in checked) return { ok: false, ...checked.refusal };
+  const gone = await photosGone(store, checked);
   await keepRecords(store, machine, lines, checked, tell);
   const here = new Set((await store.photos()).map(({ hash }) => hash));
-  const photosNotBeside = checked.photos.filter(({ hash }) => !here.has(hash)).length;
+  const photosNotBeside = checked.photos.filter(({ hash }) => !here.has(hash) && !gone.has(hash)).length;
   return { ok: true, entries: checked.entries, photos: 0, photosNotBeside };
 }
 
@@ -58,10 +60,19 @@ async function bringPack(store: Store, machine: Machine, file: Blob, tell: TellB
     const refusal = await faultOf(pack, paths, photo);
     if (refusal) return { ok: false, ...refusal };
   }
-  for (const photo of checked.photos)
+  const gone = await photosGone(store, checked);
+  const photos = checked.photos.filter(({ hash }) => !gone.has(hash));
+  for (const photo of photos)
     await store.keepPhoto({ ...photo, content: await pack.bytesOf(photoPath(photo), photo.bytes) });
   await keepRecords(store, machine, lines, checked, tell);
-  return { ok: true, entries: checked.entries, photos: checked.photos.length, photosNotBeside: 0 };
+  return { ok: true, entries: checked.entries, photos: photos.length, photosNotBeside: 0 };
+}
+
+/** Photos that were erased, here or there: they stay erased, and what is still here of them goes. */
+async function photosGone(store: Store, { erasedPhotos: told }: Checked): Promise<ReadonlySet<string>> {
+  await noteErased(store, told);
+  for (const hash of told) await store.erasePhoto(hash, { entries: [] });
+  return erasedPhotos(store);
 }
 
 async function faultOf(pack: Pack, paths: ReadonlySet<string>, photo: Photo): Promise<Refusal | undefined> {

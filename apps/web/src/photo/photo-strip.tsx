@@ -1,4 +1,4 @@
-import { useEffect, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { SendOn } from "../case/send-on.tsx";
 import { useWords } from "../catalogue/use-words.ts";
 import type { CitedPhoto, Store } from "../records.ts";
@@ -9,10 +9,11 @@ interface Given {
   /** What a photo shows, in words. */
   readonly shows: (photo: CitedPhoto) => string;
   readonly onWithdraw: (photo: CitedPhoto) => void;
+  readonly onErase: (photo: CitedPhoto) => void;
 }
 
-/** The photos of a step; one is opened by its key, and can be withdrawn there. */
-export function PhotoStrip({ photos, store, shows, onWithdraw }: Given) {
+/** The photos of a step; one is opened by its key, and can be withdrawn or erased there. */
+export function PhotoStrip({ photos, store, shows, onWithdraw, onErase }: Given) {
   const { photo: words } = useWords();
   const [open, setOpen] = useState<string>();
   if (photos.length === 0) return null;
@@ -40,12 +41,37 @@ export function PhotoStrip({ photos, store, shows, onWithdraw }: Given) {
             {shows(opened)}{" "}
             <button type="button" onClick={() => onWithdraw(opened)}>
               {words.withdraw}
-            </button>
+            </button>{" "}
+            <ErasePhoto key={`erase ${opened.hash}`} onErase={() => onErase(opened)} />
             <SendPhoto key={opened.hash} photo={opened} store={store} />
           </figcaption>
         </figure>
       ) : null}
     </section>
+  );
+}
+
+/** Asked twice: a photo that was erased cannot be brought back. */
+function ErasePhoto({ onErase }: { onErase: () => void }) {
+  const { photo: words, data } = useWords();
+  const sure = useRef<HTMLDialogElement>(null);
+  return (
+    <>
+      <button type="button" onClick={() => sure.current?.showModal()}>
+        {words.erase}
+      </button>
+      <dialog ref={sure} aria-labelledby="sure-photo">
+        <p id="sure-photo">{words.eraseSure}</p>
+        <p className="app-links">
+          <button type="button" className="main" onClick={() => sure.current?.close()}>
+            {data.eraseNo}
+          </button>
+          <button type="button" onClick={onErase}>
+            {data.eraseYes}
+          </button>
+        </p>
+      </dialog>
+    </>
   );
 }
 

@@ -1,14 +1,17 @@
 import { Held as Holder } from "../desk/desk.ts";
 import { Actions } from "../help/actions.ts";
 import {
+  type Batch,
   caseAsStatements,
   type Entry,
+  erasing,
   GRAPH_KINDS,
   type Held,
   type KeptPhoto,
   LASTING,
   NotKept,
   OF_VISIT,
+  type Photo,
   type Statement,
   type Store,
   standingOf,
@@ -16,6 +19,7 @@ import {
   visitDraft,
 } from "../records.ts";
 import { cardOf, type ListedVisit, listed, VISIT, withVisit } from "./card.ts";
+import { noteErased } from "./erased-photos.ts";
 import { type Machine, newId } from "./machine.ts";
 import { jsonIn } from "./noted.ts";
 import { Pen, type Writer } from "./pen.ts";
@@ -105,6 +109,16 @@ export class Practice {
       await noteBefore();
       await this.store.keepPhoto(photo);
     });
+  }
+
+  /** Takes a photo from the store for good, and says so at its place. What is erased is not taken in again with an older copy. */
+  async erasePhoto(subject: string, known: readonly Entry[], photo: Photo): Promise<readonly Entry[]> {
+    const { entries } = this.pen.state(subject, known, [erasing(photo)], this.people);
+    await noteErased(this.store, [photo.hash]);
+    const into = (batch: Batch) => this.store.erasePhoto(photo.hash, batch);
+    await this.keep(subject, [...known, ...entries], entries, [], into);
+    this.actions.add("erased", "a photo");
+    return entries;
   }
 
   async takeBack(subject: string, known: readonly Entry[], of: readonly Entry[], why: string) {
@@ -197,10 +211,11 @@ export class Practice {
     all: readonly Entry[],
     entries: readonly Entry[],
     people: readonly Held[],
+    into = (batch: Batch) => this.store.keep(batch),
   ) {
     const everyone = [...this.people, ...people];
     const card = cardOf(subject, all, (value) => revealFrom(() => everyone, value), this.machine);
-    await this.orTrouble(() => this.store.keep({ entries, people, cards: [card] }));
+    await this.orTrouble(() => into({ entries, people, cards: [card] }));
     this.people = everyone;
     const written = (await writtenSince(this.store)).add(subject);
     await this.store.note(WRITTEN, JSON.stringify([...written]));

@@ -9,11 +9,13 @@ import {
   clearingStatements,
   counting,
   type Entry,
+  erasedPhotoOf,
   GRAPH_KINDS,
   graphOf,
   type KeptPhoto,
   merged,
   OF_VISIT,
+  type Photo,
   photosOf,
   type Signature,
   STATED,
@@ -92,6 +94,14 @@ export class OpenVisit {
     });
   }
 
+  /** Takes a photo from this device for good. */
+  erasePhoto(photo: Photo): Promise<void> {
+    return this.practice.inTurn(async () => {
+      const { entries } = this.shown.get();
+      this.show(entries, await this.practice.erasePhoto(this.subject, entries, photo));
+    });
+  }
+
   private noteOnItsWay(text: string): Promise<void> {
     return this.practice.store.note(`photo on its way ${this.subject}`, text);
   }
@@ -131,12 +141,17 @@ export class OpenVisit {
     return this.say(clearingStatements(this.shown.get().draft.file, path));
   }
 
-  /** What undo would take back: the last that was said, with what was said at the same moment; never that the visit was begun. */
+  /**
+   * What undo would take back: the last that was said, with what was said at the same moment; never that the visit was begun, nor what
+   * was said of a photo that is erased: no undo brings it back.
+   */
   last(): readonly Entry[] {
     const graph = graphOf(this.shown.get().entries);
     const counts = counting(graph, GRAPH_KINDS);
+    const gone = graph.entries.flatMap(({ body }) => (erasedPhotoOf(body) ? [body.at] : []));
     const standing = graph.entries.filter(
-      ({ kind, body }, at) => counts[at] && kind === STATED && !BY_ITSELF.includes(body.at),
+      ({ kind, body }, at) =>
+        counts[at] && kind === STATED && !BY_ITSELF.includes(body.at) && !gone.includes(body.at),
     );
     const last = standing.at(-1);
     const together = standing.filter((one) => one.saidAt === last?.saidAt && one.device === last.device);

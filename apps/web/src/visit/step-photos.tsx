@@ -36,6 +36,7 @@ export function StepPhotos({ visit, step, question }: Given) {
         photos={photos}
         store={visit.practice.store}
         shows={({ of }) => askedOf(of)?.asks ?? ""}
+        onErase={(photo) => void visit.erasePhoto(photo)}
         onWithdraw={({ hash }) => void visit.say([{ at: photoPlace(hash) }])}
       />
     </>

@@ -4,7 +4,7 @@ import type { Statement } from "./statements.ts";
 
 /*
  * Photos of a visit. Each has a place of its own, named by the photo's fingerprint: two photos taken by two hands never disagree, and
- * one that is withdrawn is a cleared place.
+ * one that is withdrawn is a cleared place. One that is erased says so at its place: its bytes are gone, and are not taken in again.
  */
 
 const PLACE = /^photos\.([0-9a-f]{64})$/;
@@ -28,6 +28,22 @@ export const citing = ({ hash, type, bytes }: Photo, of: string): Statement => (
   at: photoPlace(hash),
   value: { type, bytes, of },
 });
+
+const erasedSchema = z.strictObject({ erased: z.literal(true) });
+
+/** That this photo was erased for good: a face was on it, or somebody asked for it. */
+export const erasing = ({ hash }: Photo): Statement => ({ at: photoPlace(hash), value: { erased: true } });
+
+/** The fingerprint of a photo that is said to be erased; undefined where nothing of that kind is said. */
+export function erasedPhotoOf({
+  at,
+  value,
+}: {
+  readonly at?: unknown;
+  readonly value?: unknown;
+}): string | undefined {
+  return typeof at === "string" && erasedSchema.safeParse(value).success ? PLACE.exec(at)?.[1] : undefined;
+}
 
 /** Photos that a visit cites, by their fingerprint. */
 export function photosOf(ofVisit: ReadonlyMap<string, unknown>): readonly CitedPhoto[] {
