@@ -1,5 +1,5 @@
 import { LIMITS } from "@treewright/core/judge/limits/all.ts";
-import { followsInWords } from "@treewright/core/papers/follows.ts";
+import { followsInWords, leftInWords } from "@treewright/core/papers/follows.ts";
 import { letterDataOf } from "@treewright/core/papers/letter.ts";
 import { faultSays } from "@treewright/core/papers/owner-faults.ts";
 import { ofTheHorse } from "@treewright/core/papers/owner-horse.ts";
@@ -40,6 +40,7 @@ export function letterSays(): ReadonlySet<string> {
       ...ofHands(),
       ...ofNumbers(),
       ...ofFollows(),
+      ...ofLeft(),
       ...ofPanels(),
       ...ofExamples(),
       ...MONTHS.map((month) => dayInWords(`2031-${month}-04`)),
@@ -98,6 +99,11 @@ const ofNumbers = (): readonly string[] =>
       body: { because: [] },
     }),
   );
+
+function ofLeft(): readonly string[] {
+  const at = (value: number, outcome: string) => [some({ rule: "spread-wanted", at: "", value, outcome })];
+  return [-3, 3].flatMap((left) => leftInWords(at(-8, "outside"), at(left, "inside"), left + 8));
+}
 
 function ofFollows(): readonly string[] {
   const moved = (sign: number) => ({

@@ -3,6 +3,7 @@ import type { JudgedLimit } from "../judge/judgement.ts";
 import { limitRule } from "../judge/limits/all.ts";
 import type { Following } from "../report/sheet-data.ts";
 import { limitName } from "./limit-names.ts";
+import { worstOf } from "./owner-faults.ts";
 
 /** Limits that a change of the head carries with it, in the order in which they are told. */
 const CARRIED = [
@@ -64,5 +65,28 @@ export function followsInWords({ moved, doubt }: Follows): readonly string[] {
   }
   return said;
 }
+
+/**
+ * How far the head is then from what was wanted, where that is allowed: an owner who was told of 8 mm asks why it becomes 5. Said only
+ * where an owner can add it up: the tips of another plate may lie deeper, where a back wants more. movedMm: of the spread.
+ */
+export function leftInWords(
+  today: readonly JudgedLimit[],
+  after: readonly JudgedLimit[],
+  movedMm: number,
+): readonly string[] {
+  const worst = worstOf("spread-wanted", today);
+  const left = after.find(({ rule, at }) => rule === worst?.rule && at === worst.at);
+  if (worst?.value === undefined || left?.value === undefined || left.outcome !== "inside") return [];
+  const addsUp = Math.abs(worst.value + movedMm - left.value) < ADDS_UP_MM;
+  if (!addsUp || round(left.value) === 0) return [];
+  const way = left.value < 0 ? "narrower" : "wider";
+  return [
+    `It is then about ${round(left.value)} mm ${way} than this back would want, which is within what is allowed.`,
+  ];
+}
+
+/** As whole millimetres are read. */
+const ADDS_UP_MM = 0.5;
 
 const round = (value: number): number => Math.round(Math.abs(value));

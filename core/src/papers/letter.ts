@@ -9,7 +9,7 @@ import { aboutPath } from "../survey/about-path.ts";
 import type { Survey } from "../survey/case.ts";
 import type { WorkAnswer } from "../terms/answers.ts";
 import { factsOf } from "./facts.ts";
-import { followsInWords } from "./follows.ts";
+import { followsInWords, leftInWords } from "./follows.ts";
 import { faultSays, worstOf } from "./owner-faults.ts";
 import { ofTheHorse } from "./owner-horse.ts";
 import { ownerReason } from "./owner-reasons.ts";
@@ -81,11 +81,20 @@ export function letterDataOf(survey: Survey, answer: Answer, tongue: Tongue): Le
       ...(next && work.id === "measure-more" ? [`First comes: ${aboutPath(next.path)}.`] : []),
     ]),
     willNotBeDone: each(does.not),
-    follows: answer.follows && MOVES_THE_HEAD.includes(work.id) ? each(followsInWords(answer.follows)) : [],
+    follows: MOVES_THE_HEAD.includes(work.id) ? each(followsSaid(answer)) : [],
     nextVisit: said([does.next, soonerForOwner(answer.answers)]),
     whoMayDoIt: say(work.who),
     limits: limitsOf(survey).map(said),
   };
+}
+
+function followsSaid({ follows, answers }: Answer): readonly string[] {
+  if (follows === undefined) return [];
+  const [first, ...rest] = followsInWords(follows);
+  if (first === undefined) return [];
+  const { spreadMm } = follows.moved;
+  const left = spreadMm === undefined ? [] : leftInWords(answers.limitsToday, answers.limitsAfter, spreadMm);
+  return [first, ...left, ...rest];
 }
 
 function letterFacts(survey: Survey, answer: Answer, tongue: Tongue): LetterData["facts"] {

@@ -199,6 +199,10 @@ export const OWNER_WORK: Table = {
 
 /** What follows from a change of the head. */
 export const OWNER_FOLLOWS: Table = {
+  "It is then about {mm} mm narrower than this back would want, which is within what is allowed.":
+    "Er ist dann etwa {mm} mm enger, als dieser Rücken ihn wollte; das liegt im erlaubten Bereich.",
+  "It is then about {mm} mm wider than this back would want, which is within what is allowed.":
+    "Er ist dann etwa {mm} mm weiter, als dieser Rücken ihn wollte; das liegt im erlaubten Bereich.",
   "The head becomes about {mm} mm wider inside its tips.":
     "Der Kopf wird innen an den Ortspitzen etwa {mm} mm weiter.",
   "The head becomes about {mm} mm narrower inside its tips.":
